@@ -1,0 +1,116 @@
+#include "geometry/enclosed_volume.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "geometry/mitre.h"
+#include "geometry/quadrature.h"
+
+namespace sheerlap {
+namespace {
+
+/// An offset that runs linearly with depth.
+struct Line {
+  double at_0 = 0;
+  double slope = 0;
+
+  double at(double depth) const { return at_0 + slope * depth; }
+};
+
+Line offset_line(const RuledFace& face, Place place) {
+  const OffsetJet jet = face.offset(place, 0);
+  return {jet.offset, jet.by_depth};
+}
+
+/// The part of a band in which `difference` is positive.
+DepthBand positive_part(const Line& difference, DepthBand band) {
+  const bool above = difference.at(band.from_mm) > 0;
+  const bool below = difference.at(band.to_mm) > 0;
+  if (above && below) return band;
+  if (!above && !below) return {band.from_mm, band.from_mm};
+  const double crossing = -difference.at_0 / difference.slope;
+  return above ? DepthBand{band.from_mm, crossing} : DepthBand{crossing, band.to_mm};
+}
+
+}  // namespace
+
+DepthBand EnclosedSpace::band(Place place) const {
+  const double lap = inner_.lap_mm(place);
+  return {std::min(band_.from_mm, lap), std::min(band_.to_mm, lap)};
+}
+
+double EnclosedSpace::volume_by_u(Place place) const {
+  const PlanFrame frame = plan_frame(inner_.curve().at(place));
+  const Line inside = offset_line(inner_, place);
+  const Line outside = offset_line(outer_, place);
+  const DepthBand open = positive_part(
+      {outside.at_0 - inside.at_0, outside.slope - inside.slope}, band(place));
+  const auto strip = [&](double depth) {
+    const double a = inside.at(depth);
+    const double b = outside.at(depth);
+    return (b - a) * frame.speed + (b * b - a * a) / 2 * frame.turn;
+  };
+  // a quadratic in depth: Simpson's rule is exact
+  const double middle = (open.from_mm + open.to_mm) / 2;
+  return (open.to_mm - open.from_mm) / 6 *
+         (strip(open.from_mm) + 4 * strip(middle) + strip(open.to_mm));
+}
+
+double EnclosedSpace::section_mm2(Place place) const {
+  return volume_by_u(place) / inner_.curve().at(place).first.norm();
+}
+
+double EnclosedSpace::volume_mm3(const SpanPart& part) const {
+  const auto opens_at = [&](double u, bool low) {
+    const Place place{part.span, u};
+    const DepthBand here = band(place);
+    const double depth = low ? here.to_mm : here.from_mm;
+    return outer_.offset(place, depth).offset - inner_.offset(place, depth).offset;
+  };
+  // the integrand has a kink where an edge of the band opens or closes
+  std::vector<double> cuts{part.from_u, part.to_u};
+  for (const bool low : {false, true}) {
+    double from = part.from_u;
+    double to = part.to_u;
+    const bool open_at_start = opens_at(from, low) > 0;
+    if (open_at_start == (opens_at(to, low) > 0)) continue;
+    for (int step = 0; step < 60 && from < to; ++step) {
+      const double middle = (from + to) / 2;
+      ((opens_at(middle, low) > 0) == open_at_start ? from : to) = middle;
+    }
+    cuts.push_back(from);
+  }
+  std::sort(cuts.begin(), cuts.end());
+  const auto rate = [&](double u) { return volume_by_u({part.span, u}); };
+  double volume = 0;
+  for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
+    const double middle = (cuts[i] + cuts[i + 1]) / 2;
+    const bool partly_open = (opens_at(middle, false) > 0) != (opens_at(middle, true) > 0);
+    const double bend = std::max(inner_.curve().bend(part.span), 1e-9);
+    volume += integral(rate, cuts[i], cuts[i + 1], partly_open ? 1 : bend);
+  }
+  return volume;
+}
+
+Result<double> EnclosedSpace::mitre_volume_mm3(std::size_t knot) const {
+  const Place place{knot, 0};
+  const Line inside = offset_line(inner_, place);
+  const Line outside = offset_line(outer_, place);
+  const DepthBand open = positive_part(
+      {outside.at_0 - inside.at_0, outside.slope - inside.slope}, band(place));
+  Errors errors;
+  const auto strip = [&](double depth) {
+    const auto small = mitre(inner_, knot, depth);
+    const auto large = mitre(outer_, knot, depth);
+    if (small && large) return large->area_mm2 - small->area_mm2;
+    errors = small ? large.error() : small.error();
+    return 0.0;
+  };
+  const double volume = boost::math::quadrature::gauss<double, 5>::integrate(
+      strip, open.from_mm, open.to_mm);
+  if (!errors.empty()) return tl::unexpected(errors);
+  return volume;
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,188 @@
+#pragma once
+
+#include <Eigen/Core>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "geometry/quantity.h"
+
+namespace sheerlap {
+
+/// The three sides a joint can have, and "both" for keep-outs and the like that
+/// stand on starboard and port alike.
+enum class SideName { Starboard, Port, Transom };
+enum class SideChoice { Starboard, Port, Both, Transom };
+
+enum class CurveKind { Spline, Chords };
+
+/// Flange offsets of one row: horizontal distances outboard of the sheer, square to
+/// it in plan; negative is inboard.
+struct FlangeOffsets {
+  Length lap;       ///< depth of the lap, > 0
+  Length hull_top;  ///< hull face at depth 0
+  Length hull_low;  ///< hull face at depth `lap`
+  Length lip_top;   ///< lip's inner face at depth 0
+  Length lip_low;   ///< lip's inner face at depth `lap`
+};
+
+/// One row of the sheer table.
+struct SheerRow {
+  Eigen::Vector3d point;  ///< mm; x aft, y to starboard, z up
+  FlangeOffsets offsets;
+  bool knuckle = false;  ///< flagged as a corner
+  std::string station;   ///< label, may be empty
+};
+
+struct Sheer {
+  std::vector<SheerRow> rows;
+  bool half = true;    ///< the starboard half, mirrored; else once round
+  bool closed = true;  ///< false: the joint stops at the transom corners
+  CurveKind curve = CurveKind::Spline;
+  Angle knuckle_angle;
+};
+
+/// The band of the lap that is to be filled, as depths; the whole lap if absent.
+struct BondBand {
+  std::optional<Length> from;
+  std::optional<Length> to;
+};
+
+/// One of the two mouldings where they lap.
+struct Laminate {
+  Length thickness;  ///< square to the face, in the vertical section across it
+  Length trim;       ///< tolerance of the trimmed edge, plus or minus
+};
+
+/// A stretch of a side, by running girth on the drill line or by x.
+struct Stretch {
+  SideChoice side = SideChoice::Both;
+  Length from;
+  Length to;
+  bool by_x = false;  ///< `from` and `to` are values of x
+};
+
+/// A stretch without a joint.
+struct Opening {
+  Stretch stretch;
+  std::string what;
+};
+
+/// A stretch with pitch limits of its own.
+struct Zone {
+  Stretch stretch;
+  std::optional<Length> pitch_max;
+  std::optional<Length> pitch_min;
+  std::string what;
+};
+
+/// A stretch of the drill line where no hole may go.
+struct KeepOut {
+  Stretch stretch;
+  Length clear;  ///< added at both ends
+  std::string what;
+};
+
+/// A point of the drill line where a hole must be.
+struct FixedPlace {
+  SideChoice side = SideChoice::Both;
+  Length at;  ///< running girth on the drill line, or x
+  bool by_x = false;
+  std::string what;
+};
+
+enum class BeadShape { Triangle, Round };
+
+struct Adhesive {
+  std::string name;
+  Length gap_min;
+  Length gap_max;
+  double squeeze_out = 0;  ///< share of the joint volume
+  double waste = 0;        ///< share of what is laid
+  BeadShape bead_shape = BeadShape::Triangle;
+  std::vector<Length> bead_sizes;  ///< ascending
+  Volume pack;
+  Volume pack_usable;
+  Volume nozzle_purge;
+  std::optional<double> pack_price;
+  std::optional<double> nozzle_price;
+  std::optional<double> density;  ///< g/ml
+  std::optional<Duration> working_time;
+  double working_time_at = 23;  ///< degrees C
+  std::optional<Duration> shelf_life;
+};
+
+enum class FastenerKind { TappingScrew, Bolt, BlindRivet };
+enum class HeadKind { Pan, Countersunk };
+
+struct FastenerChoice {
+  FastenerKind kind = FastenerKind::TappingScrew;
+  std::string size;  ///< as written: "ST4.8", "M6", "#10", "1/4"
+  HeadKind head = HeadKind::Pan;
+  std::vector<Length> lengths;       ///< in stock, ascending
+  Length line;                       ///< depth of the drill line
+  std::optional<Length> lip_hole;    ///< the user's own, in place of the table's
+  std::optional<Length> hull_pilot;  ///< the user's own, in place of the table's
+  std::optional<std::size_t> box;    ///< fasteners in a box
+  std::optional<double> box_price;
+};
+
+struct LayoutRules {
+  Length pitch_max;
+  Length pitch_min;
+  Length end_min;
+  Length end_max;
+  Length radius_min;
+  Length round_to;
+};
+
+struct JigRules {
+  Length length_max;
+  Length bush;  ///< outer diameter of the drill bush
+};
+
+struct Shop {
+  double temperature = 23;     ///< degrees C
+  int guns = 1;
+  double gun_rate = 0;         ///< ml/min, each
+  Duration pack_change;        ///< for one fresh pack and nozzle
+  Duration seat;               ///< lowering and seating the deck
+  double screw_rate = 0;       ///< a minute, each driver
+  int drivers = 1;
+};
+
+struct OrderRules {
+  std::size_t boats = 1;
+  std::optional<double> boats_a_month;
+  double spare = 0;  ///< share of the fasteners
+};
+
+/// A default that stands in the result because the joint file does not say.
+struct DefaultUsed {
+  std::string key;
+  std::string value;
+  std::string why;
+};
+
+/// A joint as its file gives it, in one set of units, with defaults filled in.
+struct Joint {
+  std::string title;
+  Sheer sheer;
+  BondBand bond;
+  Laminate hull;
+  Laminate lip;
+  std::vector<Opening> openings;
+  std::optional<Adhesive> adhesive;
+  FastenerChoice fastener;
+  LayoutRules layout;
+  std::vector<Zone> zones;
+  std::vector<KeepOut> keepouts;
+  std::vector<FixedPlace> places;
+  JigRules jig;
+  std::optional<Shop> shop;
+  std::optional<OrderRules> order;
+  std::vector<DefaultUsed> defaults;
+};
+
+}  // namespace sheerlap

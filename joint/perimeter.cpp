@@ -1,0 +1,289 @@
+#include "joint/perimeter.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+#include <utility>
+
+#include "geometry/fairness.h"
+#include "joint/sheer_curve.h"
+
+namespace sheerlap {
+namespace {
+
+/// A false hollow smaller than this is lost in the setting-out (common practice, no
+/// source).
+constexpr double fair_within_mm = 0.5;
+
+/// Errors that name a knot of the curve, made to name the row of the table.
+Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots) {
+  for (Error& error : errors) {
+    if (!error.where.starts_with("knot[")) continue;
+    std::size_t knot = 0;
+    std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
+                    knot);
+    error.where = fmt::format("sheer.row[{}]", knots[knot].row);
+  }
+  const auto same = [](const Error& a, const Error& b) {
+    return a.where == b.where && a.message == b.message;
+  };
+  errors.erase(std::unique(errors.begin(), errors.end(), same), errors.end());
+  return errors;
+}
+
+struct Faces {
+  std::shared_ptr<const RuledFace> sheer, hull, lip, lip_outer;
+};
+
+Faces hang_faces(const Joint& joint, const SheerCurve& sheer) {
+  const auto& rows = joint.sheer.rows;
+  std::vector<RuledOffsets> none, hull, lip;
+  for (const SheerKnot& knot : sheer.knots) {
+    const FlangeOffsets& at = rows[knot.row].offsets;
+    const double lap = at.lap.in_mm();
+    none.push_back({0, 0, lap});
+    hull.push_back({at.hull_top.in_mm(), at.hull_low.in_mm(), lap});
+    lip.push_back({at.lip_top.in_mm(), at.lip_low.in_mm(), lap});
+  }
+  for (std::size_t i = 0; i < sheer.knots.size(); ++i) {
+    if (!sheer.knots[i].added) continue;
+    const std::size_t next = (i + 1) % sheer.knots.size();
+    const double before = sheer.curve->girth_mm(i - 1);
+    const double share = before / (before + sheer.curve->girth_mm(i));
+    for (auto* face : {&none, &hull, &lip}) {
+      const RuledOffsets a = (*face)[i - 1];
+      const RuledOffsets b = (*face)[next];
+      (*face)[i] = {a.top_mm + share * (b.top_mm - a.top_mm),
+                    a.low_mm + share * (b.low_mm - a.low_mm),
+                    a.lap_mm + share * (b.lap_mm - a.lap_mm)};
+    }
+  }
+  const auto make = [&](std::vector<RuledOffsets> offsets, double thickness) {
+    return std::make_shared<const RuledFace>(sheer.curve, std::move(offsets), thickness);
+  };
+  return {make(none, 0), make(hull, 0), make(lip, 0),
+          make(lip, joint.lip.thickness.in_mm())};
+}
+
+/// Where a face is offset to the inside of a bend beyond its radius.
+Errors folds(const RuledFace& face, const std::string& name) {
+  Errors errors;
+  const Curve& curve = face.curve();
+  for (std::size_t span = 0; span < curve.spans(); ++span) {
+    const int steps = curve.bend(span) < 0.01 ? 1 : 16;
+    for (int i = 0; i <= steps; ++i) {
+      const Place place{span, curve.chord_mm(span) * i / steps};
+      const PlanFrame frame = plan_frame(curve.at(place));
+      const auto folded = [&](double depth) {
+        return !(frame.speed + face.offset(place, depth).offset * frame.turn > 0);
+      };
+      const double depth = folded(0) ? 0 : face.lap_mm(place);
+      if (!folded(depth)) continue;
+      errors.push_back(
+          {ErrorKind::InvalidInput, fmt::format("knot[{}]", span),
+           fmt::format("{} folds on itself after this row: it stands {:.1f} mm off the "
+                       "sheer where the sheer bends to a radius of {:.1f} mm: an offset "
+                       "to the inside of a bend stays under its radius",
+                       name, face.offset(place, depth).offset,
+                       std::abs(frame.speed / frame.turn))});
+      break;
+    }
+  }
+  return errors;
+}
+
+Result<std::shared_ptr<const FaceLine>> line_at(
+    const std::shared_ptr<const RuledFace>& face, double depth_mm) {
+  auto line = FaceLine::at_depth(face, depth_mm);
+  if (!line) return tl::unexpected(line.error());
+  return std::make_shared<const FaceLine>(std::move(*line));
+}
+
+/// The parts of a side's sheer outside its openings.
+std::vector<SpanPart> joint_parts(const PerimeterSide& side, const Curve& curve) {
+  std::vector<SpanPart> parts;
+  const auto add = [&](Length from, Length to) {
+    for (std::size_t k = 0; k < side.sheer.path().span_count; ++k) {
+      const Length low = std::max(from, side.sheer.girth_at_span(k));
+      const Length high = std::min(to, side.sheer.girth_at_span(k + 1));
+      if (!(low < high)) continue;
+      const std::size_t span = side.sheer.path().span(k, curve.spans());
+      const auto u_at = [&](Length girth) {
+        if (girth == side.sheer.girth_at_span(k))
+          return side.sheer.path().forward ? 0 : curve.chord_mm(span);
+        if (girth == side.sheer.girth_at_span(k + 1))
+          return side.sheer.path().forward ? curve.chord_mm(span) : 0;
+        return side.sheer.place_at(girth).u_mm;
+      };
+      const auto [from_u, to_u] = std::minmax(u_at(low), u_at(high));
+      parts.push_back({span, from_u, to_u});
+    }
+  };
+  Length from;
+  for (const OpeningSpan& opening : side.openings) {
+    add(from, opening.sheer_from);
+    from = opening.sheer_to;
+  }
+  add(from, side.sheer_length);
+  return parts;
+}
+
+Result<std::vector<OpeningSpan>> openings_on(const Joint& joint,
+                                             const PerimeterSide& side) {
+  std::vector<OpeningSpan> openings;
+  Errors errors;
+  for (std::size_t i = 0; i < joint.openings.size(); ++i) {
+    const Opening& opening = joint.openings[i];
+    if (!stands_on(opening.stretch.side, side.name)) continue;
+    const auto girths =
+        stretch_on(side, opening.stretch, fmt::format("opening[{}]", i));
+    if (!girths) {
+      errors.insert(errors.end(), girths.error().begin(), girths.error().end());
+      continue;
+    }
+    const auto [from, to] = *girths;
+    const auto on_sheer = [&](Length girth) {
+      Place place = side.drill_line.place_at(girth);
+      place.u_mm = std::clamp(place.u_mm, 0.0,
+                              side.sheer.line().face().curve().chord_mm(place.span));
+      return side.sheer.girth_at(place);
+    };
+    openings.push_back({opening.what, from, to, on_sheer(from), on_sheer(to)});
+  }
+  std::sort(openings.begin(), openings.end(),
+            [](const auto& a, const auto& b) { return a.from < b.from; });
+  for (std::size_t i = 1; i < openings.size(); ++i)
+    if (openings[i].from < openings[i - 1].to)
+      errors.push_back({ErrorKind::InvalidInput, "opening",
+                        fmt::format("the openings {} and {} overlap on {}: make them "
+                                    "one",
+                                    openings[i - 1].what, openings[i].what,
+                                    side_word(side.name))});
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+  return openings;
+}
+
+void add_corners(PerimeterSide& side, const std::vector<SheerKnot>& knots) {
+  const SidePath& path = side.sheer.path();
+  const std::size_t n = side.sheer.line().face().curve().spans();
+  for (std::size_t k = 1; k < path.span_count; ++k) {
+    const std::size_t knot = path.forward ? (path.from_knot + k) % n
+                                          : (path.from_knot + n - k) % n;
+    if (knots[knot].corner)
+      side.corners.push_back(
+          {side.drill_line.girth_at_span(k), side.sheer.girth_at_span(k)});
+  }
+}
+
+/// The knuckles with joint on both sides of them.
+std::vector<std::size_t> joint_mitres(const Perimeter& perimeter) {
+  const Curve& curve = perimeter.hull->curve();
+  std::vector<bool> starts(curve.knots(), false);
+  std::vector<bool> ends(curve.knots(), false);
+  for (const PerimeterSide& side : perimeter.sides)
+    for (const SpanPart& part : side.parts) {
+      if (part.from_u == 0) starts[part.span] = true;
+      if (part.to_u == curve.chord_mm(part.span)) ends[curve.knot_after(part.span)] = true;
+    }
+  std::vector<std::size_t> mitres;
+  for (std::size_t knot = 0; knot < curve.knots(); ++knot)
+    if (starts[knot] && ends[knot] && !curve.smooth_at(knot)) mitres.push_back(knot);
+  return mitres;
+}
+
+Checks fairness_checks(const Joint& joint, const SheerCurve& sheer) {
+  Checks checks;
+  if (joint.sheer.curve == CurveKind::Chords) return checks;
+  for (const Unfair& unfair : unfair_spans(*sheer.curve, fair_within_mm)) {
+    const SheerKnot& from = sheer.knots[unfair.span];
+    const SheerKnot& to = sheer.knots[sheer.curve->knot_after(unfair.span)];
+    if (joint.sheer.half && (from.mirrored || to.mirrored)) continue;
+    const Point3 place = sheer.curve->at({unfair.span, 0}).point;
+    checks.push_back(
+        {"sheer.fair",
+         fmt::format("the curve through the points has a false hollow or bump of about "
+                     "{:.1f} mm in {} between rows {} and {} (from X {:.0f} Y {:.0f}): "
+                     "give rows between them, or flag a knuckle",
+                     unfair.height_mm, unfair.in_profile ? "profile" : "plan",
+                     from.row + 1, to.row + 1, place.x(), place.y()),
+         unfair.height_mm, fair_within_mm, "mm", CheckState::Warn,
+         "common practice, no source"});
+  }
+  return checks;
+}
+
+Result<PerimeterSide> side_of(const Joint& joint, const SheerSide& given,
+                              const Perimeter& lines,
+                              const std::vector<std::shared_ptr<const FaceLine>>& on) {
+  PerimeterSide side;
+  side.name = given.name;
+  side.start = given.start;
+  side.end = given.end;
+  side.sheer = SideLine(on[0], given.path);
+  side.drill_line = SideLine(on[1], given.path);
+  side.hull_line = SideLine(on[2], given.path);
+  side.sheer_length = side.sheer.length();
+  side.drill_line_length = side.drill_line.length();
+  auto openings = openings_on(joint, side);
+  if (!openings) return tl::unexpected(openings.error());
+  side.openings = std::move(*openings);
+  add_corners(side, lines.knots);
+  side.parts = joint_parts(side, lines.hull->curve());
+  return side;
+}
+
+}  // namespace
+
+const PerimeterSide* Perimeter::side(SideName name) const {
+  const auto found = std::find_if(sides.begin(), sides.end(),
+                                  [&](const auto& side) { return side.name == name; });
+  return found == sides.end() ? nullptr : &*found;
+}
+
+Result<Perimeter> perimeter(const Joint& joint) {
+  const auto sheer = sheer_curve(joint.sheer);
+  if (!sheer) return tl::unexpected(sheer.error());
+  const Faces faces = hang_faces(joint, *sheer);
+  Errors errors = folds(*faces.hull, "the hull face");
+  for (const auto& [face, name] :
+       {std::pair(faces.lip, "the lip face"), std::pair(faces.lip_outer, "the lip")})
+    if (errors.empty()) errors = folds(*face, name);
+  if (!errors.empty()) return tl::unexpected(at_rows(std::move(errors), sheer->knots));
+
+  Perimeter result;
+  result.hull = faces.hull;
+  result.lip = faces.lip;
+  result.lip_outer = faces.lip_outer;
+  result.knots = sheer->knots;
+  result.checks = fairness_checks(joint, *sheer);
+  std::vector<std::shared_ptr<const FaceLine>> lines;
+  const double depth = joint.fastener.line.in_mm();
+  for (const auto& [face, at] : {std::pair(faces.sheer, 0.0),
+                                 std::pair(faces.lip_outer, depth),
+                                 std::pair(faces.hull, depth)}) {
+    const auto line = line_at(face, at);
+    if (!line) return tl::unexpected(at_rows(line.error(), sheer->knots));
+    lines.push_back(*line);
+  }
+  for (const SheerSide& given : sheer->sides) {
+    auto side = side_of(joint, given, result, lines);
+    if (!side) {
+      errors.insert(errors.end(), side.error().begin(), side.error().end());
+      continue;
+    }
+    result.sheer_length += side->sheer_length;
+    result.drill_line_length += side->drill_line_length;
+    result.sides.push_back(std::move(*side));
+  }
+  for (std::size_t i = 0; i < joint.openings.size(); ++i)
+    if (joint.openings[i].stretch.side == SideChoice::Transom &&
+        result.side(SideName::Transom) == nullptr && errors.empty())
+      errors.push_back({ErrorKind::InvalidInput, fmt::format("opening[{}].side", i),
+                        "this joint has no transom side: name starboard, port or both"});
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+  result.mitres = joint_mitres(result);
+  return result;
+}
+
+}  // namespace sheerlap
