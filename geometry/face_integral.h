@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "geometry/enclosed_volume.h"
+#include "geometry/mitre.h"
 #include "geometry/quadrature.h"
 
 namespace sheerlap {
@@ -13,8 +14,10 @@ namespace sheerlap {
 /// @param function  double(Place, double depth_mm)
 /// @returns  the function's unit times mm2
 template <class Function>
-double face_integral(const RuledFace& face, const SpanPart& part,
-                     const EnclosedSpace& space, const Function& function) {
+double face_integral(const RuledFace& face,
+                     const SpanPart& part,
+                     const EnclosedSpace& space,
+                     const Function& function) {
   const auto by_u = [&](double u) {
     const Place place{part.span, u};
     const DepthBand band = space.band(place);
@@ -26,6 +29,40 @@ double face_integral(const RuledFace& face, const SpanPart& part,
   };
   const double bend = std::min(face.curve().bend(part.span), 0.019);
   return integral(by_u, part.from_u, part.to_u, bend);
+}
+
+/// The same over what the mitre at a knuckle adds to the face; negative where it cuts
+/// the face back.
+///
+/// @errors  InvalidInput at "knot[N]": see `mitre`
+template <class Function>
+Result<double> mitre_integral(const RuledFace& face,
+                              std::size_t knot,
+                              const EnclosedSpace& space,
+                              const Function& function) {
+  const std::size_t before = face.curve().span_before(knot);
+  const double chord = face.curve().chord_mm(before);
+  Errors errors;
+  const auto by_depth = [&](double depth) {
+    const auto met = mitre(face, knot, depth);
+    if (!met) {
+      errors = met.error();
+      return 0.0;
+    }
+    const auto along = [&](std::size_t span, double from_u, double to_u) {
+      const auto by_u = [&](double u) {
+        return function(Place{span, u}, depth) *
+               face.at(Place{span, u}, depth).area_mm();
+      };
+      return integral(by_u, from_u, to_u, face.curve().bend(span));
+    };
+    return along(before, chord, met->end_u_mm) + along(knot, met->start_u_mm, 0);
+  };
+  const DepthBand band = space.band({knot, 0});
+  const double sum = boost::math::quadrature::gauss<double, 3>::integrate(
+      by_depth, band.from_mm, band.to_mm);
+  if (!errors.empty()) return tl::unexpected(errors);
+  return sum;
 }
 
 }  // namespace sheerlap

@@ -14,12 +14,12 @@ namespace sheerlap {
 template <class Function>
 double integral(const Function& function, double from, double to, double bend) {
   if (from == to) return 0;
-  if (bend == 0) return boost::math::quadrature::gauss<double, 2>::integrate(
-      function, from, to);
+  if (bend < 1e-3)
+    return boost::math::quadrature::gauss<double, 2>::integrate(function, from, to);
   if (bend < 0.02)
     return boost::math::quadrature::gauss<double, 4>::integrate(function, from, to);
-  return boost::math::quadrature::gauss_kronrod<double, 15>::integrate(
-      function, from, to, 12, 1e-13);
+  return boost::math::quadrature::gauss_kronrod<double, 15>::integrate(function, from,
+                                                                       to, 12, 1e-13);
 }
 
 }  // namespace sheerlap

@@ -1,0 +1,276 @@
+#include "joint/fit.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cassert>
+#include <utility>
+
+#include "geometry/clearance.h"
+#include "geometry/face_integral.h"
+#include "joint/gap_search.h"
+
+namespace sheerlap {
+namespace {
+
+/// How far apart the gap is looked at, and how close to a limit still keeps it.
+constexpr double step_mm = 10;
+constexpr double keeps_mm = 1e-9;
+
+/// The window a gap is to lie in.
+struct Window {
+  double least_mm;
+  double greatest_mm;
+};
+
+/// How far a section is inside each limit: no interference, not tight, not wide.
+struct Slack {
+  double clear, above_least, below_greatest;
+};
+
+Slack slack(const GapSection& section, Window window) {
+  return {section.least.gap_mm, section.least.gap_mm - window.least_mm,
+          window.greatest_mm - section.greatest.gap_mm};
+}
+
+FitVerdict verdict(const Slack& slack) {
+  if (slack.clear < -keeps_mm) return FitVerdict::Interference;
+  if (slack.above_least < -keeps_mm) return FitVerdict::Tight;
+  if (slack.below_greatest < -keeps_mm) return FitVerdict::Wide;
+  return FitVerdict::Good;
+}
+
+/// What a run of a verdict is judged by: the smaller, the worse.
+double standing(const GapSection& section, FitVerdict verdict, Window window) {
+  const Slack slack = sheerlap::slack(section, window);
+  switch (verdict) {
+    case FitVerdict::Interference:
+    case FitVerdict::Tight:
+      return slack.above_least;
+    case FitVerdict::Wide:
+      return slack.below_greatest;
+    case FitVerdict::Good:
+      break;
+  }
+  return std::min(slack.above_least, slack.below_greatest);
+}
+
+/// What passes 0 where the verdict may change.
+std::vector<SectionValue> limit_values(Window window) {
+  std::vector<SectionValue> values;
+  for (const auto limit : {&Slack::clear, &Slack::above_least, &Slack::below_greatest})
+    values.push_back([=](const GapSection& section) {
+      return slack(section, window).*limit + keeps_mm;
+    });
+  return values;
+}
+
+/// The verdict between two neighbouring sections, at one of which it may change.
+FitVerdict verdict_between(const GapSection& a, const GapSection& b, Window window) {
+  const Slack one = slack(a, window);
+  const Slack other = slack(b, window);
+  return verdict({(one.clear + other.clear) / 2,
+                  (one.above_least + other.above_least) / 2,
+                  (one.below_greatest + other.below_greatest) / 2});
+}
+
+GapAt gap_at(const GapSection& section, SideName side, const GapAtDepth& gap) {
+  return {Length::mm(gap.gap_mm), side, Length::mm(section.girth_mm),
+          Length::mm(gap.depth_mm)};
+}
+
+/// A run as the sections it spans.
+struct SectionRun {
+  std::size_t first, last;
+  FitVerdict verdict;
+};
+
+std::vector<SectionRun> section_runs(const std::vector<GapSection>& sections,
+                                     Window window) {
+  std::vector<SectionRun> runs;
+  for (std::size_t i = 0; i + 1 < sections.size(); ++i) {
+    if (sections[i].strand != sections[i + 1].strand) continue;
+    if (!joined(sections[i], sections[i + 1])) continue;
+    const FitVerdict here = verdict_between(sections[i], sections[i + 1], window);
+    const bool goes_on = !runs.empty() && runs.back().verdict == here &&
+                         sections[runs.back().last].strand == sections[i].strand;
+    if (goes_on)
+      runs.back().last = i + 1;
+    else
+      runs.push_back({i, i + 1, here});
+  }
+  return runs;
+}
+
+/// The worst section of a run, looked for between the sections too.
+GapSection worst_section(const GapProfile& profile,
+                         const std::vector<GapSection>& sections,
+                         const SectionRun& run,
+                         Window window) {
+  const auto value = [&](const GapSection& section) {
+    return standing(section, run.verdict, window);
+  };
+  std::size_t worst = run.first;
+  for (std::size_t i = run.first; i <= run.last; ++i)
+    if (value(sections[i]) < value(sections[worst])) worst = i;
+  GapSection found = sections[worst];
+  const auto look = [&](std::size_t a, std::size_t b) {
+    if (!joined(sections[a], sections[b])) return;
+    const auto lower = least_between(profile, sections[a], sections[b], value);
+    if (value(lower) < value(found) - keeps_mm) found = lower;
+  };
+  if (worst > run.first) look(worst - 1, worst);
+  if (worst < run.last) look(worst, worst + 1);
+  return found;
+}
+
+FitRun fit_run(const GapProfile& profile,
+               const std::vector<GapSection>& sections,
+               const SectionRun& run,
+               SideName side,
+               Window window) {
+  const GapSection worst = worst_section(profile, sections, run, window);
+  const Slack slack = sheerlap::slack(worst, window);
+  const bool by_greatest =
+      run.verdict == FitVerdict::Wide ||
+      (run.verdict == FitVerdict::Good && slack.below_greatest < slack.above_least);
+  return {side, Length::mm(sections[run.first].girth_mm),
+          Length::mm(sections[run.last].girth_mm), run.verdict,
+          gap_at(worst, side, by_greatest ? worst.greatest : worst.least)};
+}
+
+std::vector<FitStation> stations(const Joint& joint,
+                                 const Perimeter& perimeter,
+                                 const PerimeterSide& side,
+                                 const GapProfile& profile) {
+  std::vector<FitStation> result;
+  const Curve& curve = perimeter.hull->curve();
+  const SidePath& path = side.sheer.path();
+  for (std::size_t k = 0; k <= path.span_count; ++k) {
+    const bool last = k == path.span_count;
+    const std::size_t span = path.span(last ? k - 1 : k, curve.spans());
+    const bool at_start = path.forward != last;
+    const std::size_t knot = at_start ? span : curve.knot_after(span);
+    const Length girth = side.sheer.girth_at_span(k);
+    const bool opened = std::any_of(
+        side.openings.begin(), side.openings.end(), [&](const OpeningSpan& opening) {
+          return opening.sheer_from < girth && girth < opening.sheer_to;
+        });
+    if (opened || perimeter.knots[knot].added) continue;
+    const Place place{span, at_start ? 0 : curve.chord_mm(span)};
+    const GapSection section = profile.section(place, 0);
+    result.push_back({joint.sheer.rows[perimeter.knots[knot].row].station,
+                      side.name,
+                      girth,
+                      curve.at(place).point,
+                      Length::mm(perimeter.hull->lap_mm(place)),
+                      {Length::mm(section.top_mm), Length::mm(section.middle_mm),
+                       Length::mm(section.low_mm)}});
+  }
+  return result;
+}
+
+/// The mean gap by area over the bond band.
+Result<Length> mean_gap(const Joint& joint,
+                        const Perimeter& perimeter,
+                        const std::vector<GapProfile>& profiles) {
+  const EnclosedSpace space(*perimeter.hull, *perimeter.lip,
+                            {joint.bond.from.value_or(Length()).in_mm(),
+                             joint.bond.to.value_or(Length::mm(1e9)).in_mm()});
+  double sum = 0;
+  double area = 0;
+  const auto one = [](Place, double) { return 1.0; };
+  for (std::size_t i = 0; i < perimeter.sides.size(); ++i) {
+    const auto gap = [&](Place place, double depth) {
+      return profiles[i].gap_mm(place, depth);
+    };
+    for (const SpanPart& part : perimeter.sides[i].parts) {
+      sum += face_integral(*perimeter.hull, part, space, gap);
+      area += face_integral(*perimeter.hull, part, space, one);
+    }
+  }
+  const auto gap_on = [&](Place place, double depth) {
+    return sheerlap::gap_mm(*perimeter.hull, *perimeter.lip, place, depth).value_or(0);
+  };
+  for (const std::size_t knot : perimeter.mitres) {
+    const auto more = mitre_integral(*perimeter.hull, knot, space, gap_on);
+    const auto more_area = mitre_integral(*perimeter.hull, knot, space, one);
+    if (!more || !more_area) return tl::unexpected((more ? more_area : more).error());
+    sum += *more;
+    area += *more_area;
+  }
+  return Length::mm(sum / area);
+}
+
+std::string place_words(const GapAt& at) {
+  return fmt::format("{} at {:.0f} mm along the sheer, {:.0f} mm down",
+                     side_word(at.side), at.girth.in_mm(), at.depth.in_mm());
+}
+
+Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
+  const std::string source = "the adhesive's data sheet, as the joint file gives it";
+  const double least = fit.least.gap.in_mm();
+  const double greatest = fit.greatest.gap.in_mm();
+  const auto state = [](bool kept) {
+    return kept ? CheckState::Pass : CheckState::Fail;
+  };
+  return {{"fit.interference",
+           "hull and lip touch nowhere: the least gap is on " + place_words(fit.least),
+           least, 0, "mm", state(least >= -keeps_mm), "geometry of the two faces"},
+          {"fit.gap_min", "least gap, on " + place_words(fit.least), least,
+           adhesive.gap_min.in_mm(), "mm",
+           state(least >= adhesive.gap_min.in_mm() - keeps_mm), source},
+          {"fit.gap_max", "greatest gap, on " + place_words(fit.greatest), greatest,
+           adhesive.gap_max.in_mm(), "mm",
+           state(greatest <= adhesive.gap_max.in_mm() + keeps_mm), source}};
+}
+
+void add_side(Fit& fit, const Joint& joint, const Perimeter& perimeter,
+              const GapProfile& profile, const PerimeterSide& side) {
+  const Window window{joint.adhesive->gap_min.in_mm(), joint.adhesive->gap_max.in_mm()};
+  auto sections = profile.sections(step_mm);
+  sections =
+      with_minima(profile, sections, {0, window.least_mm},
+                  [](const GapSection& section) { return section.least.gap_mm; });
+  sections =
+      with_minima(profile, sections, {-window.greatest_mm},
+                  [](const GapSection& section) { return -section.greatest.gap_mm; });
+  for (const GapSection& section : sections) {
+    if (section.least.gap_mm < fit.least.gap.in_mm())
+      fit.least = gap_at(section, side.name, section.least);
+    if (section.greatest.gap_mm > fit.greatest.gap.in_mm())
+      fit.greatest = gap_at(section, side.name, section.greatest);
+  }
+  sections = with_zeros(profile, sections, limit_values(window));
+  for (const SectionRun& run : section_runs(sections, window))
+    fit.runs.push_back(fit_run(profile, sections, run, side.name, window));
+  const auto rows = stations(joint, perimeter, side, profile);
+  fit.stations.insert(fit.stations.end(), rows.begin(), rows.end());
+}
+
+}  // namespace
+
+Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
+  assert(joint.adhesive);
+  Fit result;
+  result.least.gap = Length::mm(1e300);
+  result.greatest.gap = Length::mm(-1e300);
+  std::vector<GapProfile> profiles;
+  for (const PerimeterSide& side : perimeter.sides) {
+    profiles.emplace_back(perimeter, side);
+    add_side(result, joint, perimeter, profiles.back(), side);
+  }
+  const auto mean = mean_gap(joint, perimeter, profiles);
+  if (!mean) return tl::unexpected(mean.error());
+  result.mean = *mean;
+  for (const GapProfile& profile : profiles)
+    if (const auto lost = profile.lost())
+      return invalid_input(
+          fmt::format("sheer.row[{}]", perimeter.knots[lost->span].row),
+          "no gap can be measured after this row: the lip face turns away from the "
+          "hull face: the two faces must run side by side");
+  result.checks = fit_checks(result, *joint.adhesive);
+  return result;
+}
+
+}  // namespace sheerlap
