@@ -38,7 +38,7 @@ std::optional<std::pair<std::size_t, std::size_t>> crossing_edges(
   }
   std::optional<std::pair<std::size_t, std::size_t>> first;
   const auto consider = [&](const Box& one, const Box& other) {
-    const auto [i, j] = std::minmax(one.info(), other.info());
+    const auto [i, j] = std::minmax({one.info(), other.info()});
     const bool neighbours = j == i + 1;
     const bool round_the_end = closed && i == 0 && j + 1 == count;
     const bool meet = neighbours      ? fold_back(edges[i], edges[j])

@@ -111,12 +111,12 @@ std::vector<SpanPart> joint_parts(const PerimeterSide& side, const Curve& curve)
       const std::size_t span = side.sheer.path().span(k, curve.spans());
       const auto u_at = [&](Length girth) {
         if (girth == side.sheer.girth_at_span(k))
-          return side.sheer.path().forward ? 0 : curve.chord_mm(span);
+          return side.sheer.path().forward ? 0.0 : curve.chord_mm(span);
         if (girth == side.sheer.girth_at_span(k + 1))
-          return side.sheer.path().forward ? curve.chord_mm(span) : 0;
+          return side.sheer.path().forward ? curve.chord_mm(span) : 0.0;
         return side.sheer.place_at(girth).u_mm;
       };
-      const auto [from_u, to_u] = std::minmax(u_at(low), u_at(high));
+      const auto [from_u, to_u] = std::minmax({u_at(low), u_at(high)});
       parts.push_back({span, from_u, to_u});
     }
   };
