@@ -14,18 +14,18 @@ class Quantity {
 
   constexpr auto operator<=>(const Quantity&) const = default;
   friend constexpr Derived operator+(Derived a, Derived b) {
-    return Derived(a.value_ + b.value_);
+    return of(a.value_ + b.value_);
   }
   friend constexpr Derived operator-(Derived a, Derived b) {
-    return Derived(a.value_ - b.value_);
+    return of(a.value_ - b.value_);
   }
-  friend constexpr Derived operator-(Derived a) { return Derived(-a.value_); }
+  friend constexpr Derived operator-(Derived a) { return of(-a.value_); }
   friend constexpr Derived operator*(Derived a, double factor) {
-    return Derived(a.value_ * factor);
+    return of(a.value_ * factor);
   }
   friend constexpr Derived operator*(double factor, Derived a) { return a * factor; }
   friend constexpr Derived operator/(Derived a, double divisor) {
-    return Derived(a.value_ / divisor);
+    return of(a.value_ / divisor);
   }
   friend constexpr double operator/(Derived a, Derived b) {
     return a.value_ / b.value_;
@@ -38,6 +38,10 @@ class Quantity {
  protected:
   constexpr explicit Quantity(double value) : value_(value) {}
   double value_ = 0;
+
+ private:
+  /// A member, because the friends above may not call what befriends this class only.
+  static constexpr Derived of(double value) { return Derived(value); }
 };
 
 /// A length; 1 in is 25.4 mm exactly (ISO 31-1, international inch).
