@@ -16,9 +16,10 @@ struct BeadRun {
   SideName side = SideName::Starboard;
   Length from;  ///< girth along the sheer
   Length to;
-  Length size;            ///< base and height of a triangle, diameter if round
-  std::size_t beads = 1;  ///< side by side; more than one where the largest is too small
-  double area_mm2 = 0;    ///< of all the beads together
+  Length size;  ///< base and height of a triangle, diameter if round
+  std::size_t beads =
+      1;                ///< side by side; more than one where the largest is too small
+  double area_mm2 = 0;  ///< of all the beads together
   double needed_mm2 = 0;  ///< the run's largest joint section, squeeze-out included
 };
 
@@ -57,7 +58,8 @@ struct AdhesivePlan {
 /// @param joint       with its adhesive
 /// @param perimeter   of the joint
 /// @param fasteners   to drive before the adhesive goes off
-Result<AdhesivePlan> adhesive_plan(const Joint& joint, const Perimeter& perimeter,
+Result<AdhesivePlan> adhesive_plan(const Joint& joint,
+                                   const Perimeter& perimeter,
                                    std::size_t fasteners);
 
 }  // namespace sheerlap

@@ -225,8 +225,11 @@ Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
            state(greatest <= adhesive.gap_max.in_mm() + keeps_mm), source}};
 }
 
-void add_side(Fit& fit, const Joint& joint, const Perimeter& perimeter,
-              const GapProfile& profile, const PerimeterSide& side) {
+void add_side(Fit& fit,
+              const Joint& joint,
+              const Perimeter& perimeter,
+              const GapProfile& profile,
+              const PerimeterSide& side) {
   const Window window{joint.adhesive->gap_min.in_mm(), joint.adhesive->gap_max.in_mm()};
   auto sections = profile.sections(step_mm);
   sections =

@@ -143,12 +143,12 @@ struct JigRules {
 };
 
 struct Shop {
-  double temperature = 23;     ///< degrees C
+  double temperature = 23;  ///< degrees C
   int guns = 1;
-  double gun_rate = 0;         ///< ml/min, each
-  Duration pack_change;        ///< for one fresh pack and nozzle
-  Duration seat;               ///< lowering and seating the deck
-  double screw_rate = 0;       ///< a minute, each driver
+  double gun_rate = 0;    ///< ml/min, each
+  Duration pack_change;   ///< for one fresh pack and nozzle
+  Duration seat;          ///< lowering and seating the deck
+  double screw_rate = 0;  ///< a minute, each driver
   int drivers = 1;
 };
 

@@ -18,7 +18,7 @@ struct Allowance {
   std::string item;  ///< the order line it belongs to
   std::string what;  ///< "squeeze-out", "spares" ...
   double amount = 0;
-  std::string unit;  ///< "ml", "pieces", "packs"
+  std::string unit;   ///< "ml", "pieces", "packs"
   std::string basis;  ///< "10 % of the joint volume"
 };
 

@@ -60,7 +60,8 @@ Faces hang_faces(const Joint& joint, const SheerCurve& sheer) {
     }
   }
   const auto make = [&](std::vector<RuledOffsets> offsets, double thickness) {
-    return std::make_shared<const RuledFace>(sheer.curve, std::move(offsets), thickness);
+    return std::make_shared<const RuledFace>(sheer.curve, std::move(offsets),
+                                             thickness);
   };
   return {make(none, 0), make(hull, 0), make(lip, 0),
           make(lip, joint.lip.thickness.in_mm())};
@@ -82,11 +83,12 @@ Errors folds(const RuledFace& face, const std::string& name) {
       if (!folded(depth)) continue;
       errors.push_back(
           {ErrorKind::InvalidInput, fmt::format("knot[{}]", span),
-           fmt::format("{} folds on itself after this row: it stands {:.1f} mm off the "
-                       "sheer where the sheer bends to a radius of {:.1f} mm: an offset "
-                       "to the inside of a bend stays under its radius",
-                       name, face.offset(place, depth).offset,
-                       std::abs(frame.speed / frame.turn))});
+           fmt::format(
+               "{} folds on itself after this row: it stands {:.1f} mm off the "
+               "sheer where the sheer bends to a radius of {:.1f} mm: an offset "
+               "to the inside of a bend stays under its radius",
+               name, face.offset(place, depth).offset,
+               std::abs(frame.speed / frame.turn))});
       break;
     }
   }
@@ -155,11 +157,11 @@ Result<std::vector<OpeningSpan>> openings_on(const Joint& joint,
             [](const auto& a, const auto& b) { return a.from < b.from; });
   for (std::size_t i = 1; i < openings.size(); ++i)
     if (openings[i].from < openings[i - 1].to)
-      errors.push_back({ErrorKind::InvalidInput, "opening",
-                        fmt::format("the openings {} and {} overlap on {}: make them "
-                                    "one",
-                                    openings[i - 1].what, openings[i].what,
-                                    side_word(side.name))});
+      errors.push_back(
+          {ErrorKind::InvalidInput, "opening",
+           fmt::format("the openings {} and {} overlap on {}: make them "
+                       "one",
+                       openings[i - 1].what, openings[i].what, side_word(side.name))});
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   return openings;
 }
@@ -168,8 +170,8 @@ void add_corners(PerimeterSide& side, const std::vector<SheerKnot>& knots) {
   const SidePath& path = side.sheer.path();
   const std::size_t n = side.sheer.line().face().curve().spans();
   for (std::size_t k = 1; k < path.span_count; ++k) {
-    const std::size_t knot = path.forward ? (path.from_knot + k) % n
-                                          : (path.from_knot + n - k) % n;
+    const std::size_t knot =
+        path.forward ? (path.from_knot + k) % n : (path.from_knot + n - k) % n;
     if (knots[knot].corner)
       side.corners.push_back(
           {side.drill_line.girth_at_span(k), side.sheer.girth_at_span(k)});
@@ -184,7 +186,8 @@ std::vector<std::size_t> joint_mitres(const Perimeter& perimeter) {
   for (const PerimeterSide& side : perimeter.sides)
     for (const SpanPart& part : side.parts) {
       if (part.from_u == 0) starts[part.span] = true;
-      if (part.to_u == curve.chord_mm(part.span)) ends[curve.knot_after(part.span)] = true;
+      if (part.to_u == curve.chord_mm(part.span))
+        ends[curve.knot_after(part.span)] = true;
     }
   std::vector<std::size_t> mitres;
   for (std::size_t knot = 0; knot < curve.knots(); ++knot)
@@ -213,7 +216,8 @@ Checks fairness_checks(const Joint& joint, const SheerCurve& sheer) {
   return checks;
 }
 
-Result<PerimeterSide> side_of(const Joint& joint, const SheerSide& given,
+Result<PerimeterSide> side_of(const Joint& joint,
+                              const SheerSide& given,
                               const Perimeter& lines,
                               const std::vector<std::shared_ptr<const FaceLine>>& on) {
   PerimeterSide side;
@@ -259,9 +263,9 @@ Result<Perimeter> perimeter(const Joint& joint) {
   result.checks = fairness_checks(joint, *sheer);
   std::vector<std::shared_ptr<const FaceLine>> lines;
   const double depth = joint.fastener.line.in_mm();
-  for (const auto& [face, at] : {std::pair(faces.sheer, 0.0),
-                                 std::pair(faces.lip_outer, depth),
-                                 std::pair(faces.hull, depth)}) {
+  for (const auto& [face, at] :
+       {std::pair(faces.sheer, 0.0), std::pair(faces.lip_outer, depth),
+        std::pair(faces.hull, depth)}) {
     const auto line = line_at(face, at);
     if (!line) return tl::unexpected(at_rows(line.error(), sheer->knots));
     lines.push_back(*line);
@@ -279,8 +283,9 @@ Result<Perimeter> perimeter(const Joint& joint) {
   for (std::size_t i = 0; i < joint.openings.size(); ++i)
     if (joint.openings[i].stretch.side == SideChoice::Transom &&
         result.side(SideName::Transom) == nullptr && errors.empty())
-      errors.push_back({ErrorKind::InvalidInput, fmt::format("opening[{}].side", i),
-                        "this joint has no transom side: name starboard, port or both"});
+      errors.push_back(
+          {ErrorKind::InvalidInput, fmt::format("opening[{}].side", i),
+           "this joint has no transom side: name starboard, port or both"});
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   result.mitres = joint_mitres(result);
   return result;

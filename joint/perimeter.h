@@ -98,7 +98,8 @@ Result<std::pair<Length, Length>> stretch_on(const PerimeterSide& side,
                                              const std::string& where);
 
 /// The girth on a side's drill line of a place given by girth or by x.
-Result<Length> place_on(const PerimeterSide& side, const FixedPlace& place,
+Result<Length> place_on(const PerimeterSide& side,
+                        const FixedPlace& place,
                         const std::string& where);
 
 }  // namespace sheerlap

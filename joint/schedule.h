@@ -23,7 +23,7 @@ struct DrillStation {
   std::optional<Length> chord;  ///< straight from the station before
   Point3 point;                 ///< where the bit enters the lip's outer face, mm
   Vector3 axis;                 ///< unit, the way the bit goes, inboard
-  Length edge_low;  ///< to the lip's low edge, its trim tolerance taken off
+  Length edge_low;              ///< to the lip's low edge, its trim tolerance taken off
   Length edge_top;  ///< to the hull's top edge, its trim tolerance taken off
   Length gap;       ///< square to the hull face where the bit goes in
   Length stack;     ///< lip, gap and hull along the bit
@@ -63,7 +63,8 @@ struct Schedule {
 };
 
 /// The drilling schedule of a layout.
-Result<Schedule> schedule(const Joint& joint, const Perimeter& perimeter,
+Result<Schedule> schedule(const Joint& joint,
+                          const Perimeter& perimeter,
                           const Layout& layout);
 
 }  // namespace sheerlap

@@ -84,8 +84,9 @@ SideEnd kind_of(const SheerKnot& knot) {
 std::vector<SheerSide> open_sides(const SheerPoints& sheer) {
   const SideEnd bow = kind_of(sheer.knots[sheer.bow]);
   const std::size_t spans = sheer.points.size() - 1;
-  return {{SideName::Starboard, {sheer.bow, spans - sheer.bow, true}, bow, SideEnd::End},
-          {SideName::Port, {sheer.bow, sheer.bow, false}, bow, SideEnd::End}};
+  return {
+      {SideName::Starboard, {sheer.bow, spans - sheer.bow, true}, bow, SideEnd::End},
+      {SideName::Port, {sheer.bow, sheer.bow, false}, bow, SideEnd::End}};
 }
 
 Result<std::vector<SheerSide>> sides_with_transom(const Sheer& sheer,

@@ -18,7 +18,9 @@ bool on_centreline(const SheerRow& row) {
 
 std::string row_address(std::size_t row) { return fmt::format("sheer.row[{}]", row); }
 
-void add_point(SheerPoints& sheer, const std::vector<SheerRow>& rows, std::size_t row,
+void add_point(SheerPoints& sheer,
+               const std::vector<SheerRow>& rows,
+               std::size_t row,
                bool mirrored) {
   Point3 point = rows[row].point;
   if (on_centreline(rows[row])) point.y() = 0;
@@ -33,8 +35,8 @@ std::vector<std::size_t> from_the_bow(const std::vector<SheerRow>& rows) {
   for (std::size_t i = 0; i < rows.size(); ++i) order[i] = i;
   const SheerRow& first = rows.front();
   const SheerRow& last = rows.back();
-  const bool bow_last =
-      on_centreline(last) && (!on_centreline(first) || last.point.x() < first.point.x());
+  const bool bow_last = on_centreline(last) &&
+                        (!on_centreline(first) || last.point.x() < first.point.x());
   if (bow_last) std::reverse(order.begin(), order.end());
   return order;
 }
@@ -43,10 +45,11 @@ Result<SheerPoints> half_points(const Sheer& sheer) {
   const auto& rows = sheer.rows;
   const auto order = from_the_bow(rows);
   if (!on_centreline(rows[order.front()]))
-    return invalid_input(row_address(order.front()),
-                         fmt::format("the half sheer starts at y = {:.3f} mm: it starts "
-                                     "at the bow datum, on the centreline (y = 0)",
-                                     rows[order.front()].point.y()));
+    return invalid_input(
+        row_address(order.front()),
+        fmt::format("the half sheer starts at y = {:.3f} mm: it starts "
+                    "at the bow datum, on the centreline (y = 0)",
+                    rows[order.front()].point.y()));
   SheerPoints result;
   result.closed = on_centreline(rows[order.back()]);
   if (!result.closed && sheer.closed)
@@ -132,7 +135,8 @@ Errors faults(const SheerPoints& sheer) {
                          std::max(a.row, b.row) + 1,
                          a.mirrored || b.mirrored ? " (port)" : "");
     };
-    errors.push_back({ErrorKind::InvalidInput, row_address(sheer.knots[pair->first].row),
+    errors.push_back({ErrorKind::InvalidInput,
+                      row_address(sheer.knots[pair->first].row),
                       fmt::format("the sheer crosses itself in plan: the stretch "
                                   "between {} meets that between {}: rows run once "
                                   "round without crossing",

@@ -30,7 +30,9 @@ std::vector<Length> girths_at_x(const PerimeterSide& side, double x_mm) {
   return girths;
 }
 
-Result<Length> girth_of(const PerimeterSide& side, Length value, bool by_x,
+Result<Length> girth_of(const PerimeterSide& side,
+                        Length value,
+                        bool by_x,
                         const std::string& where) {
   const double length = side.drill_line_length.in_mm();
   if (!by_x) {
@@ -44,29 +46,37 @@ Result<Length> girth_of(const PerimeterSide& side, Length value, bool by_x,
   const auto girths = girths_at_x(side, value.in_mm());
   if (girths.size() == 1) return girths.front();
   return invalid_input(
-      where, fmt::format("x = {:.1f} mm is met {} on the {} drill line: give the running "
-                         "girth in its place, 0 to {:.1f} mm",
-                         value.in_mm(), girths.empty() ? "nowhere" : "more than once",
-                         side_word(side.name), length));
+      where,
+      fmt::format("x = {:.1f} mm is met {} on the {} drill line: give the running "
+                  "girth in its place, 0 to {:.1f} mm",
+                  value.in_mm(), girths.empty() ? "nowhere" : "more than once",
+                  side_word(side.name), length));
 }
 
 }  // namespace
 
 std::string side_word(SideName name) {
   switch (name) {
-    case SideName::Starboard: return "starboard";
-    case SideName::Port: return "port";
-    case SideName::Transom: break;
+    case SideName::Starboard:
+      return "starboard";
+    case SideName::Port:
+      return "port";
+    case SideName::Transom:
+      break;
   }
   return "transom";
 }
 
 bool stands_on(SideChoice choice, SideName name) {
   switch (choice) {
-    case SideChoice::Starboard: return name == SideName::Starboard;
-    case SideChoice::Port: return name == SideName::Port;
-    case SideChoice::Transom: return name == SideName::Transom;
-    case SideChoice::Both: break;
+    case SideChoice::Starboard:
+      return name == SideName::Starboard;
+    case SideChoice::Port:
+      return name == SideName::Port;
+    case SideChoice::Transom:
+      return name == SideName::Transom;
+    case SideChoice::Both:
+      break;
   }
   return name != SideName::Transom;
 }
@@ -75,7 +85,8 @@ Result<std::pair<Length, Length>> stretch_on(const PerimeterSide& side,
                                              const Stretch& stretch,
                                              const std::string& where) {
   const std::string axis = stretch.by_x ? "x_" : "";
-  const auto from = girth_of(side, stretch.from, stretch.by_x, where + "." + axis + "from");
+  const auto from =
+      girth_of(side, stretch.from, stretch.by_x, where + "." + axis + "from");
   const auto to = girth_of(side, stretch.to, stretch.by_x, where + "." + axis + "to");
   Errors errors;
   if (!from) errors.insert(errors.end(), from.error().begin(), from.error().end());
@@ -84,7 +95,8 @@ Result<std::pair<Length, Length>> stretch_on(const PerimeterSide& side,
   return std::minmax(*from, *to);
 }
 
-Result<Length> place_on(const PerimeterSide& side, const FixedPlace& place,
+Result<Length> place_on(const PerimeterSide& side,
+                        const FixedPlace& place,
                         const std::string& where) {
   return girth_of(side, place.at, place.by_x, where + (place.by_x ? ".x" : ".at"));
 }

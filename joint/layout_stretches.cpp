@@ -1,0 +1,270 @@
+#include "joint/layout_stretches.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "joint/tight_bends.h"
+
+namespace sheerlap {
+namespace {
+
+void append(Errors& errors, const Errors& more) {
+  errors.insert(errors.end(), more.begin(), more.end());
+}
+
+/// An end of a side, and whether it is the start.
+struct SideTip {
+  const PerimeterSide* side;
+  bool start;
+};
+
+/// The tip that goes on from one; none where the joint stops.
+SideTip next_tip(const Perimeter& perimeter, const PerimeterSide& side, bool start) {
+  const bool transom = side.name == SideName::Transom;
+  if (transom)
+    return {perimeter.side(start ? SideName::Starboard : SideName::Port), false};
+  const SideName other =
+      side.name == SideName::Starboard ? SideName::Port : SideName::Starboard;
+  if (start)
+    return {side.start == SideEnd::End ? nullptr : perimeter.side(other), true};
+  if (side.end == SideEnd::End) return {nullptr, false};
+  if (const auto* across = perimeter.side(SideName::Transom))
+    return {across, side.name == SideName::Starboard};
+  // an open joint stops at its transom corners
+  return {side.end == SideEnd::Corner && !perimeter.hull->curve().closed()
+              ? nullptr
+              : perimeter.side(other),
+          false};
+}
+
+/// What a keep-out on one side leaves free of holes on the next one.
+void add_spill(const Perimeter& perimeter,
+               const PerimeterSide& from,
+               const Obstacle& obstacle,
+               const PerimeterSide& side,
+               std::vector<Obstacle>& obstacles) {
+  for (const bool start : {true, false}) {
+    const Length over = start ? -obstacle.from : obstacle.to - from.drill_line_length;
+    const SideTip tip = next_tip(perimeter, from, start);
+    if (over <= Length() || tip.side != &side) continue;
+    const Length length = side.drill_line_length;
+    obstacles.push_back({tip.start ? -over : length - over,
+                         tip.start ? over : length + over, obstacle.clear,
+                         obstacle.what});
+  }
+}
+
+Errors add_keepouts(const Joint& joint,
+                    const Perimeter& perimeter,
+                    const PerimeterSide& side,
+                    std::vector<Obstacle>& obstacles) {
+  Errors errors;
+  for (std::size_t i = 0; i < joint.keepouts.size(); ++i) {
+    const KeepOut& keepout = joint.keepouts[i];
+    const std::string where = fmt::format("keepout[{}]", i);
+    for (const PerimeterSide& stands : perimeter.sides) {
+      if (!stands_on(keepout.stretch.side, stands.name)) continue;
+      const auto girths = stretch_on(stands, keepout.stretch, where);
+      if (!girths) {
+        if (&stands == &side) append(errors, girths.error());
+        continue;
+      }
+      const Obstacle obstacle{girths->first - keepout.clear,
+                              girths->second + keepout.clear, keepout.clear,
+                              keepout.what};
+      if (&stands == &side)
+        obstacles.push_back(obstacle);
+      else
+        add_spill(perimeter, stands, obstacle, side, obstacles);
+    }
+  }
+  return errors;
+}
+
+Errors add_zones(const Joint& joint,
+                 const PerimeterSide& side,
+                 LayoutGround& ground,
+                 std::vector<SpaceZone>& zones) {
+  Errors errors;
+  for (std::size_t i = 0; i < joint.zones.size(); ++i) {
+    const Zone& zone = joint.zones[i];
+    if (!stands_on(zone.stretch.side, side.name)) continue;
+    const std::string where = fmt::format("zone[{}]", i);
+    const auto girths = stretch_on(side, zone.stretch, where);
+    if (!girths) {
+      append(errors, girths.error());
+      continue;
+    }
+    const SpaceLimits limits{zone.pitch_min.value_or(joint.layout.pitch_min).in_mm(),
+                             zone.pitch_max.value_or(joint.layout.pitch_max).in_mm()};
+    if (!(limits.least_mm <= limits.greatest_mm)) {
+      errors.push_back(
+          {ErrorKind::InvalidInput,
+           where + (zone.pitch_max ? ".pitch_max" : ".pitch_min"),
+           fmt::format("the zone's pitches run from {:.1f} to {:.1f} mm: its pitch_max "
+                       "is to be no less than the pitch_min that holds there",
+                       limits.least_mm, limits.greatest_mm)});
+      continue;
+    }
+    zones.push_back({girths->first.in_mm(), girths->second.in_mm(), limits});
+    ground.named.zones.push_back({girths->first, girths->second, zone.what});
+  }
+  return errors;
+}
+
+Errors add_places(const Joint& joint, const PerimeterSide& side, LayoutGround& ground) {
+  Errors errors;
+  for (std::size_t i = 0; i < joint.places.size(); ++i) {
+    const FixedPlace& place = joint.places[i];
+    if (!stands_on(place.side, side.name)) continue;
+    const std::string where = fmt::format("place[{}]", i);
+    const std::string key = where + (place.by_x ? ".x" : ".at");
+    const auto girth = place_on(side, place, where);
+    if (!girth) {
+      append(errors, girth.error());
+      continue;
+    }
+    const auto inside = [&](const auto& stretch) {
+      return stretch.from < *girth && *girth < stretch.to;
+    };
+    const auto& obstacles = ground.named.obstacles;
+    const auto in = std::find_if(obstacles.begin(), obstacles.end(), inside);
+    const auto opening =
+        std::find_if(side.openings.begin(), side.openings.end(), inside);
+    if (in != obstacles.end())
+      errors.push_back(
+          {ErrorKind::InvalidInput, key,
+           fmt::format("{} at {:.1f} mm on {} stands in the keep-out {}, {:.1f} to "
+                       "{:.1f} mm with its clearance: move the one or the other",
+                       place.what, girth->in_mm(), side_word(side.name), in->what,
+                       in->from.in_mm(), in->to.in_mm())});
+    else if (opening != side.openings.end())
+      errors.push_back({ErrorKind::InvalidInput, key,
+                        fmt::format("{} at {:.1f} mm on {} stands in the opening {}: "
+                                    "there is no joint there",
+                                    place.what, girth->in_mm(), side_word(side.name),
+                                    opening->what)});
+    else
+      ground.named.places.push_back({*girth, place.what});
+  }
+  return errors;
+}
+
+/// Tight bends keep holes away, but for those the joint file asks for.
+void add_bends(const Joint& joint, const PerimeterSide& side, SideObstacles& named) {
+  for (const auto& [from, to] : tight_bends(side.drill_line, joint.layout.radius_min)) {
+    std::vector<Length> cuts{from, to};
+    for (const NamedPlace& place : named.places)
+      if (from < place.at && place.at < to) cuts.push_back(place.at);
+    std::sort(cuts.begin(), cuts.end());
+    for (std::size_t i = 0; i + 1 < cuts.size(); ++i)
+      named.obstacles.push_back({cuts[i], cuts[i + 1], Length(), "tight bend"});
+  }
+}
+
+std::string tip_name(const PerimeterSide& side, bool start) {
+  if (side.name == SideName::Transom)
+    return start ? "the starboard corner" : "the port corner";
+  const SideEnd end = start ? side.start : side.end;
+  if (end == SideEnd::End) return "the end of the joint";
+  if (start) return end == SideEnd::Smooth ? "the bow centreline" : "the stem";
+  return end == SideEnd::Smooth ? "the stern centreline" : "the transom corner";
+}
+
+/// A point at which a stretch ends or starts.
+struct Border {
+  double at_mm;
+  std::string name;
+  bool mirrored;
+};
+
+StretchEnd stretch_end(const Border& border, const LayoutRules& rules) {
+  return {border.mirrored, rules.end_min.in_mm(), rules.end_max.in_mm()};
+}
+
+LayoutStretch stretch_between(const Border& start,
+                              const Border& end,
+                              const LayoutGround& ground,
+                              const std::vector<SpaceZone>& zones,
+                              const LayoutRules& rules) {
+  LayoutStretch stretch;
+  stretch.start_name = start.name;
+  stretch.end_name = end.name;
+  SpacingProblem& problem = stretch.problem;
+  problem.from_mm = start.at_mm;
+  problem.to_mm = end.at_mm;
+  problem.start = stretch_end(start, rules);
+  problem.end = stretch_end(end, rules);
+  problem.limits = {rules.pitch_min.in_mm(), rules.pitch_max.in_mm()};
+  const auto meets = [&](double from, double to) {
+    return from < end.at_mm && to > start.at_mm;
+  };
+  for (const SpaceZone& zone : zones)
+    if (meets(zone.from_mm, zone.to_mm)) problem.zones.push_back(zone);
+  for (const Obstacle& obstacle : ground.named.obstacles)
+    if (meets(obstacle.from.in_mm(), obstacle.to.in_mm()))
+      problem.forbidden.push_back({obstacle.from.in_mm(), obstacle.to.in_mm()});
+  // a place on a corner stands in the stretch that ends there
+  const bool first = problem.from_mm == 0;
+  for (const NamedPlace& place : ground.named.places)
+    if ((place.at.in_mm() > start.at_mm || (first && place.at.in_mm() == 0)) &&
+        place.at.in_mm() <= end.at_mm)
+      problem.fixed_mm.push_back(place.at.in_mm());
+  return stretch;
+}
+
+/// The stretches as pairs of borders, by girth.
+std::vector<std::pair<Border, Border>> borders(const PerimeterSide& side) {
+  const double length = side.drill_line_length.in_mm();
+  struct Break {
+    double from_mm, to_mm;
+    std::string before, after;
+  };
+  std::vector<Break> breaks;
+  for (const InnerCorner& corner : side.corners) {
+    const std::string name =
+        fmt::format("the corner at {:.0f} mm", corner.girth.in_mm());
+    breaks.push_back({corner.girth.in_mm(), corner.girth.in_mm(), name, name});
+  }
+  for (const OpeningSpan& opening : side.openings) {
+    const std::string name =
+        opening.what.empty() ? "the opening" : "the " + opening.what;
+    breaks.push_back({opening.from.in_mm(), opening.to.in_mm(), name, name});
+  }
+  std::sort(breaks.begin(), breaks.end(),
+            [](const Break& a, const Break& b) { return a.from_mm < b.from_mm; });
+  std::vector<std::pair<Border, Border>> result;
+  Border start{0, tip_name(side, true), side.start == SideEnd::Smooth};
+  for (const Break& gap : breaks) {
+    if (gap.from_mm > start.at_mm)
+      result.emplace_back(start, Border{gap.from_mm, gap.before, false});
+    if (gap.to_mm >= start.at_mm) start = {gap.to_mm, gap.after, false};
+  }
+  if (length > start.at_mm)
+    result.emplace_back(
+        start, Border{length, tip_name(side, false), side.end == SideEnd::Smooth});
+  return result;
+}
+
+}  // namespace
+
+Result<LayoutGround> layout_ground(const Joint& joint,
+                                   const Perimeter& perimeter,
+                                   const PerimeterSide& side) {
+  LayoutGround ground;
+  std::vector<SpaceZone> zones;
+  Errors errors = add_keepouts(joint, perimeter, side, ground.named.obstacles);
+  append(errors, add_zones(joint, side, ground, zones));
+  append(errors, add_places(joint, side, ground));
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+  add_bends(joint, side, ground.named);
+  for (const auto& [start, end] : borders(side))
+    ground.stretches.push_back(
+        stretch_between(start, end, ground, zones, joint.layout));
+  return ground;
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,81 @@
+#include "joint/tight_bends.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace sheerlap {
+namespace {
+
+constexpr int samples = 16;
+
+/// How much tighter than the least radius the line bends at a place: positive where it
+/// is too tight.
+double tightness(const FaceLine& line, Place place, double radius_mm) {
+  const RuledFace& face = line.face();
+  const PlanFrame frame = plan_frame(face.curve().at(place));
+  const double onward =
+      frame.speed + face.offset(place, line.depth_mm()).offset * frame.turn;
+  return radius_mm * std::abs(frame.turn) - onward;
+}
+
+/// Whether no point of a span can be too tight.
+bool surely_open(const FaceLine& line, std::size_t span, double radius_mm) {
+  const RuledFace& face = line.face();
+  const Curve& curve = face.curve();
+  if (curve.bend(span) == 0) return true;
+  const double chord = curve.chord_mm(span);
+  const double offset = std::min(face.offset({span, 0}, line.depth_mm()).offset,
+                                 face.offset({span, chord}, line.depth_mm()).offset);
+  // within a span the speed stays near 1; half of the bound leaves room for that
+  return chord / (2 * curve.bend(span)) - std::abs(offset) > radius_mm;
+}
+
+/// The parameter at which the tightness passes 0 between two of different sign.
+double limit_between(const FaceLine& line, Place from, double to_u, double radius_mm) {
+  const bool tight = tightness(line, from, radius_mm) > 0;
+  double low = from.u_mm;
+  double high = to_u;
+  for (int step = 0; step < 60; ++step) {
+    const double middle = (low + high) / 2;
+    ((tightness(line, {from.span, middle}, radius_mm) > 0) == tight ? low : high) =
+        middle;
+  }
+  return (low + high) / 2;
+}
+
+}  // namespace
+
+std::vector<std::pair<Length, Length>> tight_bends(const SideLine& line,
+                                                   Length radius_min) {
+  const double radius_mm = radius_min.in_mm();
+  const Curve& curve = line.line().face().curve();
+  std::vector<std::pair<Length, Length>> bends;
+  const auto add = [&](Length from, Length to) {
+    if (!bends.empty() && (from - bends.back().second).in_mm() < 1e-6)
+      bends.back().second = to;
+    else
+      bends.emplace_back(from, to);
+  };
+  for (std::size_t k = 0; k < line.path().span_count; ++k) {
+    const std::size_t span = line.path().span(k, curve.spans());
+    if (surely_open(line.line(), span, radius_mm)) continue;
+    const auto u_at = [&](int sample) {
+      const double share = static_cast<double>(sample) / samples;
+      return curve.chord_mm(span) * (line.path().forward ? share : 1 - share);
+    };
+    for (int i = 0; i < samples; ++i) {
+      const Place a{span, u_at(i)};
+      const Place b{span, u_at(i + 1)};
+      const bool tight_a = tightness(line.line(), a, radius_mm) > 0;
+      const bool tight_b = tightness(line.line(), b, radius_mm) > 0;
+      if (!tight_a && !tight_b) continue;
+      const double limit =
+          tight_a == tight_b ? 0 : limit_between(line.line(), a, b.u_mm, radius_mm);
+      add(line.girth_at({span, tight_a ? a.u_mm : limit}),
+          line.girth_at({span, tight_b ? b.u_mm : limit}));
+    }
+  }
+  return bends;
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <utility>
+#include <vector>
+
+#include "geometry/quantity.h"
+#include "joint/side_line.h"
+
+namespace sheerlap {
+
+/// The stretches of a side's line that bend tighter in plan than `radius_min`, as
+/// girths on the line, in order.
+///
+/// The radius is that of the offset of the sheer on which the line lies at that place;
+/// knuckles are corners, not bends.
+///
+/// @accuracy  ends within 1e-9 mm; a stretch is missed only if it lies wholly between
+///            two of 16 samples of one span
+/// @source    derived: the offset o of a curve of curvature k, both to the same side,
+///            has the radius 1 / k + o
+std::vector<std::pair<Length, Length>> tight_bends(const SideLine& line,
+                                                   Length radius_min);
+
+}  // namespace sheerlap
