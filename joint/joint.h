@@ -1,12 +1,14 @@
 #pragma once
 
-#include <Eigen/Core>
 #include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "geometry/quantity.h"
+#include "joint/adhesive_product.h"
+#include "joint/sheer.h"
+#include "joint/strength_inputs.h"
 
 namespace sheerlap {
 
@@ -14,34 +16,6 @@ namespace sheerlap {
 /// stand on starboard and port alike.
 enum class SideName { Starboard, Port, Transom };
 enum class SideChoice { Starboard, Port, Both, Transom };
-
-enum class CurveKind { Spline, Chords };
-
-/// Flange offsets of one row: horizontal distances outboard of the sheer, square to
-/// it in plan; negative is inboard.
-struct FlangeOffsets {
-  Length lap;       ///< depth of the lap, > 0
-  Length hull_top;  ///< hull face at depth 0
-  Length hull_low;  ///< hull face at depth `lap`
-  Length lip_top;   ///< lip's inner face at depth 0
-  Length lip_low;   ///< lip's inner face at depth `lap`
-};
-
-/// One row of the sheer table.
-struct SheerRow {
-  Eigen::Vector3d point;  ///< mm; x aft, y to starboard, z up
-  FlangeOffsets offsets;
-  bool knuckle = false;  ///< flagged as a corner
-  std::string station;   ///< label, may be empty
-};
-
-struct Sheer {
-  std::vector<SheerRow> rows;
-  bool half = true;    ///< the starboard half, mirrored; else once round
-  bool closed = true;  ///< false: the joint stops at the transom corners
-  CurveKind curve = CurveKind::Spline;
-  Angle knuckle_angle;
-};
 
 /// The band of the lap that is to be filled, as depths; the whole lap if absent.
 struct BondBand {
@@ -53,6 +27,7 @@ struct BondBand {
 struct Laminate {
   Length thickness;  ///< square to the face, in the vertical section across it
   Length trim;       ///< tolerance of the trimmed edge, plus or minus
+  LaminateStrength strength = {};
 };
 
 /// A stretch of a side, by running girth on the drill line or by x.
@@ -90,27 +65,6 @@ struct FixedPlace {
   Length at;  ///< running girth on the drill line, or x
   bool by_x = false;
   std::string what;
-};
-
-enum class BeadShape { Triangle, Round };
-
-struct Adhesive {
-  std::string name;
-  Length gap_min;
-  Length gap_max;
-  double squeeze_out = 0;  ///< share of the joint volume
-  double waste = 0;        ///< share of what is laid
-  BeadShape bead_shape = BeadShape::Triangle;
-  std::vector<Length> bead_sizes;  ///< ascending
-  Volume pack;
-  Volume pack_usable;
-  Volume nozzle_purge;
-  std::optional<double> pack_price;
-  std::optional<double> nozzle_price;
-  std::optional<double> density;  ///< g/ml
-  std::optional<Duration> working_time;
-  double working_time_at = 23;  ///< degrees C
-  std::optional<Duration> shelf_life;
 };
 
 enum class FastenerKind { TappingScrew, Bolt, BlindRivet };
@@ -179,6 +133,7 @@ struct Joint {
   std::vector<Zone> zones;
   std::vector<KeepOut> keepouts;
   std::vector<FixedPlace> places;
+  std::optional<Loads> loads;
   JigRules jig;
   std::optional<Shop> shop;
   std::optional<OrderRules> order;
