@@ -5,12 +5,13 @@
 
 namespace sheerlap {
 
-std::optional<FaceHit> face_hit(const RuledFace& face, const Point3& origin,
-                                const Vector3& direction, Place near,
+std::optional<FaceHit> face_hit(const RuledFace& face,
+                                const Point3& origin,
+                                const Vector3& direction,
+                                Place near,
                                 double near_depth_mm) {
   FaceHit hit{0, near, near_depth_mm};
-  hit.distance_mm =
-      (face.at(near, near_depth_mm).point - origin).dot(direction);
+  hit.distance_mm = (face.at(near, near_depth_mm).point - origin).dot(direction);
   for (int step = 0; step < 40; ++step) {
     const FacePoint on = face.at(hit.place, hit.depth_mm);
     Eigen::Matrix3d slopes;
@@ -23,21 +24,26 @@ std::optional<FaceHit> face_hit(const RuledFace& face, const Point3& origin,
     hit.distance_mm += move.x();
     hit.place = face.curve().moved(hit.place, move.y());
     hit.depth_mm += move.z();
-    if (move.norm() <= 1e-11 * (1 + std::abs(hit.distance_mm))) return hit;
+    // the step after this one would be of the square of this, over a radius in mm
+    if (move.norm() <= 1e-6) return hit;
   }
   return std::nullopt;
 }
 
-std::optional<double> gap_mm(const RuledFace& inner, const RuledFace& outer,
-                             Place place, double depth_mm) {
+std::optional<double> gap_mm(const RuledFace& inner,
+                             const RuledFace& outer,
+                             Place place,
+                             double depth_mm) {
   const FacePoint from = inner.at(place, depth_mm);
   const auto hit = face_hit(outer, from.point, from.normal, place, depth_mm);
   if (!hit) return std::nullopt;
   return hit->distance_mm;
 }
 
-std::optional<Place> nearest_place(const RuledFace& face, double depth_mm,
-                                   const Point3& point, Place near) {
+std::optional<Place> nearest_place(const RuledFace& face,
+                                   double depth_mm,
+                                   const Point3& point,
+                                   Place near) {
   Place place = near;
   for (int step = 0; step < 60; ++step) {
     const FacePoint on = face.at(place, depth_mm);

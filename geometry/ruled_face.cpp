@@ -14,17 +14,6 @@ double between(double from, double to, double share) {
 
 }  // namespace
 
-PlanFrame plan_frame(const Jet& jet) {
-  PlanFrame frame;
-  const Vector2 first = jet.first.head<2>();
-  frame.speed = first.norm();
-  frame.along = first / frame.speed;
-  frame.outboard = Vector2(-frame.along.y(), frame.along.x());
-  frame.turn = -frame.outboard.dot(jet.second.head<2>()) / frame.speed;
-  frame.rise = jet.first.z();
-  return frame;
-}
-
 double FacePoint::area_mm() const { return by_u.cross(by_depth).norm(); }
 
 RuledFace::RuledFace(std::shared_ptr<const Curve> curve,

@@ -11,14 +11,23 @@ namespace sheerlap {
 /// The frame of a curve in plan: the way along it and the way outboard, which is to
 /// the left of it.
 struct PlanFrame {
-  Vector2 along;      ///< unit
-  Vector2 outboard;   ///< unit, `along` turned a quarter to the left
-  double speed = 0;   ///< plan length for each unit of the parameter
-  double turn = 0;    ///< radians to the right for each unit of the parameter
-  double rise = 0;    ///< height for each unit of the parameter
+  Vector2 along;     ///< unit
+  Vector2 outboard;  ///< unit, `along` turned a quarter to the left
+  double speed = 0;  ///< plan length for each unit of the parameter
+  double turn = 0;   ///< radians to the right for each unit of the parameter
+  double rise = 0;   ///< height for each unit of the parameter
 };
 
-PlanFrame plan_frame(const Jet& jet);
+inline PlanFrame plan_frame(const Jet& jet) {
+  PlanFrame frame;
+  const Vector2 first = jet.first.head<2>();
+  frame.speed = first.norm();
+  frame.along = first / frame.speed;
+  frame.outboard = Vector2(-frame.along.y(), frame.along.x());
+  frame.turn = -frame.outboard.dot(jet.second.head<2>()) / frame.speed;
+  frame.rise = jet.first.z();
+  return frame;
+}
 
 /// Offsets of a face at one knot of its curve, mm: horizontal, outboard, at depth 0
 /// and at depth `lap`.
@@ -55,7 +64,8 @@ class RuledFace {
   /// @param offsets  one a knot
   /// @param thickness_mm  the face lies this much further out, measured square to it in
   ///                      the vertical section across the curve
-  RuledFace(std::shared_ptr<const Curve> curve, std::vector<RuledOffsets> offsets,
+  RuledFace(std::shared_ptr<const Curve> curve,
+            std::vector<RuledOffsets> offsets,
             double thickness_mm = 0);
 
   const Curve& curve() const { return *curve_; }

@@ -4,11 +4,13 @@
 
 #include <algorithm>
 #include <cassert>
+#include <functional>
+#include <future>
+#include <optional>
 #include <utility>
 
-#include "geometry/clearance.h"
-#include "geometry/face_integral.h"
 #include "joint/gap_search.h"
+#include "joint/mean_gap.h"
 
 namespace sheerlap {
 namespace {
@@ -170,38 +172,6 @@ std::vector<FitStation> stations(const Joint& joint,
   return result;
 }
 
-/// The mean gap by area over the bond band.
-Result<Length> mean_gap(const Joint& joint,
-                        const Perimeter& perimeter,
-                        const std::vector<GapProfile>& profiles) {
-  const EnclosedSpace space(*perimeter.hull, *perimeter.lip,
-                            {joint.bond.from.value_or(Length()).in_mm(),
-                             joint.bond.to.value_or(Length::mm(1e9)).in_mm()});
-  double sum = 0;
-  double area = 0;
-  const auto one = [](Place, double) { return 1.0; };
-  for (std::size_t i = 0; i < perimeter.sides.size(); ++i) {
-    const auto gap = [&](Place place, double depth) {
-      return profiles[i].gap_mm(place, depth);
-    };
-    for (const SpanPart& part : perimeter.sides[i].parts) {
-      sum += face_integral(*perimeter.hull, part, space, gap);
-      area += face_integral(*perimeter.hull, part, space, one);
-    }
-  }
-  const auto gap_on = [&](Place place, double depth) {
-    return sheerlap::gap_mm(*perimeter.hull, *perimeter.lip, place, depth).value_or(0);
-  };
-  for (const std::size_t knot : perimeter.mitres) {
-    const auto more = mitre_integral(*perimeter.hull, knot, space, gap_on);
-    const auto more_area = mitre_integral(*perimeter.hull, knot, space, one);
-    if (!more || !more_area) return tl::unexpected((more ? more_area : more).error());
-    sum += *more;
-    area += *more_area;
-  }
-  return Length::mm(sum / area);
-}
-
 std::string place_words(const GapAt& at) {
   return fmt::format("{} at {:.0f} mm along the sheer, {:.0f} mm down",
                      side_word(at.side), at.girth.in_mm(), at.depth.in_mm());
@@ -225,12 +195,21 @@ Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
            state(greatest <= adhesive.gap_max.in_mm() + keeps_mm), source}};
 }
 
-void add_side(Fit& fit,
-              const Joint& joint,
-              const Perimeter& perimeter,
-              const GapProfile& profile,
-              const PerimeterSide& side) {
+/// The fit of one side.
+struct SideFit {
+  GapAt least;
+  GapAt greatest;
+  std::vector<FitRun> runs;
+  std::vector<FitStation> stations;
+  MeanParts mean;
+  std::optional<Place> lost;
+};
+
+SideFit side_fit(const Joint& joint,
+                 const Perimeter& perimeter,
+                 const PerimeterSide& side) {
   const Window window{joint.adhesive->gap_min.in_mm(), joint.adhesive->gap_max.in_mm()};
+  const GapProfile profile(perimeter, side);
   auto sections = profile.sections(step_mm);
   sections =
       with_minima(profile, sections, {0, window.least_mm},
@@ -238,6 +217,9 @@ void add_side(Fit& fit,
   sections =
       with_minima(profile, sections, {-window.greatest_mm},
                   [](const GapSection& section) { return -section.greatest.gap_mm; });
+  SideFit fit;
+  fit.least.gap = Length::mm(1e300);
+  fit.greatest.gap = Length::mm(-1e300);
   for (const GapSection& section : sections) {
     if (section.least.gap_mm < fit.least.gap.in_mm())
       fit.least = gap_at(section, side.name, section.least);
@@ -247,31 +229,44 @@ void add_side(Fit& fit,
   sections = with_zeros(profile, sections, limit_values(window));
   for (const SectionRun& run : section_runs(sections, window))
     fit.runs.push_back(fit_run(profile, sections, run, side.name, window));
-  const auto rows = stations(joint, perimeter, side, profile);
-  fit.stations.insert(fit.stations.end(), rows.begin(), rows.end());
+  fit.stations = stations(joint, perimeter, side, profile);
+  fit.mean = side_mean_parts(joint, perimeter, side, profile);
+  fit.lost = profile.lost();
+  return fit;
+}
+
+template <class Element>
+void append(std::vector<Element>& all, const std::vector<Element>& more) {
+  all.insert(all.end(), more.begin(), more.end());
 }
 
 }  // namespace
 
 Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
   assert(joint.adhesive);
+  std::vector<std::future<SideFit>> sides;
+  for (const PerimeterSide& side : perimeter.sides)
+    sides.push_back(std::async(std::launch::async, side_fit, std::cref(joint),
+                               std::cref(perimeter), std::cref(side)));
+  const auto mitres = mitre_mean_parts(joint, perimeter);
+  if (!mitres) return tl::unexpected(mitres.error());
   Fit result;
-  result.least.gap = Length::mm(1e300);
-  result.greatest.gap = Length::mm(-1e300);
-  std::vector<GapProfile> profiles;
-  for (const PerimeterSide& side : perimeter.sides) {
-    profiles.emplace_back(perimeter, side);
-    add_side(result, joint, perimeter, profiles.back(), side);
-  }
-  const auto mean = mean_gap(joint, perimeter, profiles);
-  if (!mean) return tl::unexpected(mean.error());
-  result.mean = *mean;
-  for (const GapProfile& profile : profiles)
-    if (const auto lost = profile.lost())
+  MeanParts mean = *mitres;
+  for (std::size_t i = 0; i < sides.size(); ++i) {
+    const SideFit side = sides[i].get();
+    if (side.lost)
       return invalid_input(
-          fmt::format("sheer.row[{}]", perimeter.knots[lost->span].row),
+          fmt::format("sheer.row[{}]", perimeter.knots[side.lost->span].row),
           "no gap can be measured after this row: the lip face turns away from the "
           "hull face: the two faces must run side by side");
+    if (i == 0 || side.least.gap < result.least.gap) result.least = side.least;
+    if (i == 0 || side.greatest.gap > result.greatest.gap)
+      result.greatest = side.greatest;
+    append(result.runs, side.runs);
+    append(result.stations, side.stations);
+    mean.add(side.mean);
+  }
+  result.mean = Length::mm(mean.gap_mm3 / mean.area_mm2);
   result.checks = fit_checks(result, *joint.adhesive);
   return result;
 }
