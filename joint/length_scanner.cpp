@@ -75,7 +75,7 @@ class LengthScanner {
 
  private:
   tl::unexpected<Errors> refused(std::string_view why) const {
-    return invalid_input("", fmt::format("{} {}", quoted(text_), why));
+    return invalid_input("", fmt::format("{} {}", quoted_text(text_), why));
   }
 
   tl::unexpected<Errors> not_a_length() const {
@@ -177,7 +177,8 @@ class LengthScanner {
     const std::string_view word = rest_.substr(0, std::max<std::size_t>(letters, 1));
     const Unit* unit = unit_named(word);
     if (unit == nullptr && letters > 0)
-      return refused(fmt::format("has the unit {}: mm, cm, m, in or ft", quoted(word)));
+      return refused(
+          fmt::format("has the unit {}: mm, cm, m, in or ft", quoted_text(word)));
     if (unit == nullptr) return not_a_length();
     rest_.remove_prefix(word.size());
     return *unit;

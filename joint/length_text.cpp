@@ -65,7 +65,7 @@ Result<Length> length_from_text(std::string_view text, LengthUnit unit) {
   const std::string_view marks = trimmed(plain);
   if (marks.empty())
     return invalid_input(
-        "", "the length is empty: write a number, or text such as \"12 mm\"");
+        "", "\"\" is empty: write a number, or text such as \"12 mm\"");
   return scanned_length(marks, unit);
 }
 

@@ -13,7 +13,7 @@ bool starts_character(char byte) {
 
 }  // namespace
 
-std::string quoted(std::string_view text) {
+std::string quoted_text(std::string_view text) {
   std::string shown = "\"";
   std::size_t characters = 0;
   for (const char byte : text) {

@@ -108,8 +108,8 @@ BOOST_AUTO_TEST_CASE(what_is_no_length_is_refused_with_what_would_be_right) {
   const struct {
     std::string text, message;
   } rows[] = {
-      {"", "the length is empty: write a number, or text such as \"12 mm\""},
-      {"  ", "the length is empty: write a number, or text such as \"12 mm\""},
+      {"", "\"\" is empty: write a number, or text such as \"12 mm\""},
+      {"  ", "\"\" is empty: write a number, or text such as \"12 mm\""},
       {"wide", "\"wide\"" + general},
       {"--5", "\"--5\"" + general},
       {"5 -", "\"5 -\"" + general},

@@ -1,0 +1,82 @@
+#include "cli/shape_tables.h"
+
+#include "cli/stretch_table.h"
+
+namespace sheerlap {
+
+SheerSettings read_sheer_settings(TomlTable& root) {
+  constexpr std::array curves{Choice<CurveKind>{"spline", CurveKind::Spline},
+                              Choice<CurveKind>{"chords", CurveKind::Chords}};
+  constexpr Bounds angles{0, 170, true, "more than 0 and at most 170 degrees"};
+  root.miss("sheer", "it names the file of the sheer table");
+  TomlTable table = root.table("sheer");
+  SheerSettings settings;
+  Sheer& sheer = settings.sheer;
+  settings.file = table.text("file").needed("the name of the sheer table's CSV file");
+  sheer.half = table.flag("half").otherwise(
+      true, "true", "common practice, no source: a table gives one half of the boat");
+  sheer.closed = table.flag("closed").otherwise(
+      true, "true", "common practice, no source: the joint runs all the way round");
+  sheer.curve = table.choice("curve", curves)
+                    .otherwise(CurveKind::Spline, "spline",
+                               "common practice, no source: a sheer is fair between "
+                               "its corners");
+  sheer.knuckle_angle =
+      Angle::degrees(table.number("knuckle_angle", angles)
+                         .otherwise(30, "30 degrees", common_practice));
+  table.refuse_unknown_keys();
+  return settings;
+}
+
+LapSettings read_lap(TomlTable& root) {
+  TomlTable table = root.table("lap");
+  LapSettings settings;
+  for (std::size_t i = 0; i < offset_columns.size(); ++i) {
+    const std::string_view key = offset_columns[i].constant;
+    const Bounds bounds = key == "depth" ? bounds::above_zero : bounds::any;
+    const auto value = table.length(key, bounds).optional();
+    if (value || table.has(key))
+      settings.constants[i] = value.value_or(unread<Length>());
+  }
+  settings.bond.from = table.length("bond_from", bounds::from_zero).optional();
+  settings.bond.to = table.length("bond_to", bounds::above_zero).optional();
+  table.refuse_unknown_keys();
+  return settings;
+}
+
+Laminate read_laminate(TomlTable& root, std::string_view key) {
+  constexpr Bounds ratios{0, 1, false, "from 0 to 1"};
+  root.miss(key, "it gives the thickness of the laminate in the lap");
+  TomlTable table = root.table(key);
+  const auto stress = [&](std::string_view name) {
+    return table.number(name, bounds::above_zero).optional();
+  };
+  Laminate laminate;
+  laminate.thickness = table.length("thickness", bounds::above_zero)
+                           .needed("the thickness of the laminate in the lap");
+  laminate.trim = table.length("trim", bounds::from_zero)
+                      .otherwise(Length::mm(2), "2 mm", common_practice);
+  laminate.strength.modulus = stress("modulus");
+  laminate.strength.shear_modulus = stress("shear_modulus");
+  laminate.strength.poisson = table.number("poisson", ratios).optional();
+  laminate.strength.tension = stress("tension");
+  laminate.strength.compression = stress("compression");
+  laminate.strength.shear = stress("shear");
+  laminate.strength.interlaminar = stress("interlaminar");
+  laminate.strength.bearing = stress("bearing");
+  table.refuse_unknown_keys();
+  return laminate;
+}
+
+std::vector<Opening> read_openings(TomlTable& root) {
+  std::vector<Opening> openings;
+  for (TomlTable& table : root.tables("opening")) {
+    const Stretch stretch = read_stretch(table);
+    openings.push_back(
+        {stretch, table.text("what").needed("what it is, such as \"outboard well\"")});
+    table.refuse_unknown_keys();
+  }
+  return openings;
+}
+
+}  // namespace sheerlap

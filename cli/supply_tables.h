@@ -1,0 +1,22 @@
+#pragma once
+
+#include <optional>
+
+#include "cli/toml_table.h"
+#include "joint/joint.h"
+
+namespace sheerlap {
+
+/// [adhesive], if the file has it.
+std::optional<Adhesive> read_adhesive(TomlTable& root);
+
+/// [loads], if the file has it.
+std::optional<Loads> read_loads(TomlTable& root);
+
+/// [shop], if the file has it.
+std::optional<Shop> read_shop(TomlTable& root);
+
+/// [order], if the file has it.
+std::optional<OrderRules> read_order(TomlTable& root);
+
+}  // namespace sheerlap

@@ -1,0 +1,167 @@
+#include "joint/contradictions.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+
+namespace sheerlap {
+namespace {
+
+/// Which sides two choices have in common.
+bool share_a_side(SideChoice a, SideChoice b) {
+  if (a == b) return true;
+  if (a == SideChoice::Transom || b == SideChoice::Transom) return false;
+  return a == SideChoice::Both || b == SideChoice::Both;
+}
+
+bool same_stretch(const Stretch& a, const Stretch& b) {
+  return share_a_side(a.side, b.side) && a.by_x == b.by_x && a.from == b.from &&
+         a.to == b.to;
+}
+
+bool same_place(const FixedPlace& a, const FixedPlace& b) {
+  return share_a_side(a.side, b.side) && a.by_x == b.by_x && a.at == b.at;
+}
+
+class Finder {
+ public:
+  Finder(const Joint& joint, LengthUnit unit) : joint_(joint), unit_(unit) {}
+
+  Errors find() {
+    find_in_lap();
+    if (joint_.adhesive) find_in_adhesive(*joint_.adhesive);
+    find_in_layout();
+    find_in_zones();
+    find_in_stretches("opening", joint_.openings);
+    find_in_stretches("zone", joint_.zones);
+    find_in_stretches("keepout", joint_.keepouts);
+    find_twice("place", joint_.places, same_place);
+    return std::move(errors_);
+  }
+
+ private:
+  void add(std::string where, std::string message) {
+    errors_.push_back({ErrorKind::InvalidInput, std::move(where), std::move(message)});
+  }
+
+  std::string words(Length length) const { return length_words(length, unit_); }
+
+  /// The row with the shallowest lap; null if there are no rows.
+  const SheerRow* shallowest() const {
+    const auto row = std::min_element(
+        joint_.sheer.rows.begin(), joint_.sheer.rows.end(),
+        [](const auto& a, const auto& b) { return a.offsets.lap < b.offsets.lap; });
+    return row == joint_.sheer.rows.end() ? nullptr : &*row;
+  }
+
+  void find_in_lap() {
+    const auto& [from, to] = joint_.bond;
+    if (from && to && *from >= *to)
+      add("lap.bond_to",
+          fmt::format("[lap] bond_to is {} and bond_from {}: bond_to is the deeper",
+                      words(*to), words(*from)));
+    const SheerRow* row = shallowest();
+    if (row == nullptr) return;
+    const Length lap = row->offsets.lap;
+    const std::string at = fmt::format(
+        "the lap is {} deep{}", words(lap),
+        row->station.empty() ? "" : fmt::format(" at station {}", row->station));
+    if (joint_.fastener.line > lap)
+      add("fastener.line",
+          fmt::format("[fastener] line is at a depth of {} and {}: within the lap",
+                      words(joint_.fastener.line), at));
+    if (to && *to > lap)
+      add("lap.bond_to",
+          fmt::format("[lap] bond_to is {} and {}: within the lap", words(*to), at));
+    if (from && !to && *from >= lap)
+      add("lap.bond_from", fmt::format("[lap] bond_from is {} and {}: within the lap",
+                                       words(*from), at));
+  }
+
+  void find_in_adhesive(const Adhesive& adhesive) {
+    if (adhesive.gap_min >= adhesive.gap_max)
+      add("adhesive.gap_max",
+          fmt::format("[adhesive] gap_max is {} and gap_min {}: gap_max is the larger",
+                      words(adhesive.gap_max), words(adhesive.gap_min)));
+    if (adhesive.pack_usable > adhesive.pack)
+      add("adhesive.pack_usable",
+          fmt::format("[adhesive] pack_usable is {:.6g} ml and pack {:.6g} ml: no more "
+                      "comes out than is in it",
+                      adhesive.pack_usable.in_ml(), adhesive.pack.in_ml()));
+    if (adhesive.nozzle_purge >= adhesive.pack_usable)
+      add("adhesive.nozzle_purge",
+          fmt::format("[adhesive] nozzle_purge is {:.6g} ml and pack_usable {:.6g} ml: "
+                      "the purge leaves nothing to lay",
+                      adhesive.nozzle_purge.in_ml(), adhesive.pack_usable.in_ml()));
+  }
+
+  void find_in_layout() {
+    const LayoutRules& rules = joint_.layout;
+    if (rules.pitch_min > rules.pitch_max)
+      add("layout.pitch_min",
+          fmt::format(
+              "[layout] pitch_min is {} and pitch_max {}: pitch_min is no larger",
+              words(rules.pitch_min), words(rules.pitch_max)));
+    if (rules.end_min > rules.end_max)
+      add("layout.end_min",
+          fmt::format("[layout] end_min is {} and end_max {}: end_min is no larger",
+                      words(rules.end_min), words(rules.end_max)));
+  }
+
+  void find_in_zones() {
+    for (std::size_t i = 0; i < joint_.zones.size(); ++i) {
+      const Zone& zone = joint_.zones[i];
+      const Length most = zone.pitch_max.value_or(joint_.layout.pitch_max);
+      const Length least = zone.pitch_min.value_or(joint_.layout.pitch_min);
+      if (!(least > most)) continue;
+      const char* key = zone.pitch_max ? "pitch_max" : "pitch_min";
+      add(fmt::format("zone[{}].{}", i, key),
+          fmt::format("[[zone]] has a pitch_min of {}{} and a pitch_max of {}{}: "
+                      "pitch_min is no larger",
+                      words(least), zone.pitch_min ? "" : " (from [layout])",
+                      words(most), zone.pitch_max ? "" : " (from [layout])"));
+    }
+  }
+
+  template <class T>
+  void find_in_stretches(std::string_view name, const std::vector<T>& list) {
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      const Stretch& stretch = list[i].stretch;
+      const std::string_view axis = stretch.by_x ? "x_" : "";
+      if (stretch.from >= stretch.to)
+        add(fmt::format("{}[{}].{}to", name, i, axis),
+            fmt::format("[[{}]] runs from {} to {}: {}to is the larger", name,
+                        words(stretch.from), words(stretch.to), axis));
+    }
+    find_twice(name, list, [](const T& a, const T& b) {
+      return same_stretch(a.stretch, b.stretch);
+    });
+  }
+
+  template <class T, class Same>
+  void find_twice(std::string_view name, const std::vector<T>& list, Same same) {
+    for (auto later = list.begin(); later != list.end(); ++later) {
+      const auto first = std::find_if(
+          list.begin(), later, [&](const T& earlier) { return same(earlier, *later); });
+      if (first != later)
+        add(fmt::format("{}[{}]", name, later - list.begin()),
+            fmt::format("this [[{0}]] stands where number {1} of them does: leave one "
+                        "out",
+                        name, first - list.begin() + 1));
+    }
+  }
+
+  const Joint& joint_;
+  LengthUnit unit_;
+  Errors errors_;
+};
+
+}  // namespace
+
+Errors contradictions(const Joint& joint, LengthUnit unit) {
+  return Finder(joint, unit).find();
+}
+
+}  // namespace sheerlap
