@@ -13,8 +13,8 @@ FastenerChoice read_fastener(TomlTable& root) {
       Choice<FastenerKind>{"blind rivet", FastenerKind::BlindRivet}};
   constexpr std::array heads{Choice<HeadKind>{"pan", HeadKind::Pan},
                              Choice<HeadKind>{"countersunk", HeadKind::Countersunk}};
-  root.miss("fastener", "it gives the fastener's kind, size and drill line");
-  TomlTable table = root.table("fastener");
+  TomlTable table = root.needed_table(
+      "fastener", "it gives the fastener's kind, size and drill line");
   FastenerChoice fastener;
   fastener.kind =
       table.choice("kind", kinds).needed("tapping screw, bolt or blind rivet");
@@ -34,8 +34,7 @@ FastenerChoice read_fastener(TomlTable& root) {
 }
 
 LayoutRules read_layout(TomlTable& root) {
-  root.miss("layout", "it gives pitch_max and pitch_min");
-  TomlTable table = root.table("layout");
+  TomlTable table = root.needed_table("layout", "it gives pitch_max and pitch_min");
   const LengthUnit unit = table.reading().unit;
   const bool inches = unit == LengthUnit::Inches;
   LayoutRules rules;

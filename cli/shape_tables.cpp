@@ -8,8 +8,7 @@ SheerSettings read_sheer_settings(TomlTable& root) {
   constexpr std::array curves{Choice<CurveKind>{"spline", CurveKind::Spline},
                               Choice<CurveKind>{"chords", CurveKind::Chords}};
   constexpr Bounds angles{0, 170, true, "more than 0 and at most 170 degrees"};
-  root.miss("sheer", "it names the file of the sheer table");
-  TomlTable table = root.table("sheer");
+  TomlTable table = root.needed_table("sheer", "it names the file of the sheer table");
   SheerSettings settings;
   Sheer& sheer = settings.sheer;
   settings.file = table.text("file").needed("the name of the sheer table's CSV file");
@@ -46,8 +45,8 @@ LapSettings read_lap(TomlTable& root) {
 
 Laminate read_laminate(TomlTable& root, std::string_view key) {
   constexpr Bounds ratios{0, 1, false, "from 0 to 1"};
-  root.miss(key, "it gives the thickness of the laminate in the lap");
-  TomlTable table = root.table(key);
+  TomlTable table =
+      root.needed_table(key, "it gives the thickness of the laminate in the lap");
   const auto stress = [&](std::string_view name) {
     return table.number(name, bounds::above_zero).optional();
   };

@@ -19,12 +19,13 @@ Stretch read_stretch(TomlTable& table) {
   auto x_to = table.length("x_to", bounds::any);
   const bool by_girth = table.has("from") || table.has("to");
   stretch.by_x = table.has("x_from") || table.has("x_to");
-  if (by_girth && stretch.by_x)
+  if (by_girth && stretch.by_x) {
     table.refuse(table.has("x_from") ? "x_from" : "x_to",
                  table.heading() +
                      " is given by girth and by x: from and to, or x_from "
                      "and x_to");
-  else if (stretch.by_x) {
+    stretch.from = stretch.to = unread<Length>();
+  } else if (stretch.by_x) {
     stretch.from = x_from.needed("the x where it starts");
     stretch.to = x_to.needed("the x where it ends");
   } else {
@@ -44,12 +45,14 @@ FixedPlace read_place(TomlTable& table) {
   auto at = table.length("at", bounds::from_zero);
   auto x = table.length("x", bounds::any);
   place.by_x = table.has("x");
-  if (place.by_x && table.has("at"))
+  if (place.by_x && table.has("at")) {
     table.refuse("x", "[[place]] is given by girth and by x: at, or x");
-  else
+    place.at = unread<Length>();
+  } else {
     place.at = place.by_x
                    ? x.needed("")
                    : at.needed("the running girth of the hole on the drill line, or x");
+  }
   place.what =
       table.text("what").needed("what the hole is for, such as \"lifting eye\"");
   table.refuse_unknown_keys();

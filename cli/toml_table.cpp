@@ -89,8 +89,7 @@ void TomlTable::refuse(std::string_view key, std::string message) {
 
 void TomlTable::miss(std::string_view key, std::string_view remedy) {
   if (table_ == nullptr || has(key)) return;
-  refuse(key, fmt::format("{} has no {}: {}",
-                          heading_.empty() ? "the joint file" : heading_, key, remedy));
+  refuse(key, fmt::format("{} has no {}: {}", heading_, key, remedy));
 }
 
 void TomlTable::use_default(std::string_view key, std::string shown, std::string why) {
@@ -220,6 +219,12 @@ TomlValue<std::vector<Length>> TomlTable::lengths(std::string_view key) {
     lengths.push_back(*length);
   }
   return {*this, key, std::move(lengths)};
+}
+
+TomlTable TomlTable::needed_table(std::string_view key, std::string_view remedy) {
+  if (!has(key))
+    refuse(key, fmt::format("the joint file has no [{}]: {}", key, remedy));
+  return table(key);
 }
 
 TomlTable TomlTable::table(std::string_view key) {

@@ -80,9 +80,11 @@ class TomlTable {
   template <class T, std::size_t n>
   TomlValue<T> choice(std::string_view key, const std::array<Choice<T>, n>& choices);
 
-  /// A table within this one.
+  /// A table of the file; if it is not there, an error that says what it is for.
+  TomlTable needed_table(std::string_view key, std::string_view remedy);
+  /// A table of the file, there or not.
   TomlTable table(std::string_view key);
-  /// The tables of an array [[key]] within this one.
+  /// The tables of the file under [[key]].
   std::vector<TomlTable> tables(std::string_view key);
 
   /// Notes an error for each key that was not asked for. To be called last.

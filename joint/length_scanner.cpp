@@ -149,7 +149,7 @@ class LengthScanner {
     if (unit->kind != UnitKind::Foot || !first->whole) return not_a_length();
     const auto inches = inches_after_feet();
     if (!inches) return tl::unexpected(inches.error());
-    return first->value * unit->mm + *inches * inch.mm;
+    return (first->value * 12 + *inches) * inch.mm;
   }
 
   Result<double> inches_after_feet() {
