@@ -82,4 +82,10 @@ RuledFace RuledFace::shifted(double further_mm) const {
   return result;
 }
 
+RuledFace RuledFace::thickened(double further_mm) const {
+  RuledFace result = *this;
+  result.thickness_mm_ += further_mm;
+  return result;
+}
+
 }  // namespace sheerlap

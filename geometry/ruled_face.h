@@ -77,6 +77,9 @@ class RuledFace {
   FacePoint at(Place place, double depth_mm) const;
   /// The face `further_mm` further out, horizontally, all over.
   RuledFace shifted(double further_mm) const;
+  /// The face `further_mm` further out, square to it in the vertical section across the
+  /// curve: the other face of a laminate.
+  RuledFace thickened(double further_mm) const;
 
  private:
   std::shared_ptr<const Curve> curve_;

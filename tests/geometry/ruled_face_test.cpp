@@ -126,6 +126,16 @@ BOOST_AUTO_TEST_CASE(a_face_shifted_stands_that_much_further_out_all_over) {
         tolerance(1e-13));
 }
 
+BOOST_AUTO_TEST_CASE(the_other_face_of_a_laminate_is_its_thickness_away) {
+  // derived: a face that leans 3 in 4; 6 mm square to it are 6 * 5/4 = 7.5 mm level
+  const auto curve = open_curve({{0, 0, 0}, {300, 0, 0}}, true);
+  const RuledFace outer = even_face(curve, {0, -30, 40});
+  const RuledFace inner = outer.thickened(-6);
+  BOOST_TEST(inner.offset({0, 100}, 20).offset == -15 - 7.5, tolerance(1e-14));
+  const Vector3 through = inner.at({0, 100}, 20).point - outer.at({0, 100}, 20).point;
+  BOOST_TEST(through.dot(outer.at({0, 100}, 20).normal) == -6, tolerance(1e-14));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
