@@ -42,6 +42,7 @@ struct FastenerSpec {
   std::size_t washers = 0;  ///< with each bolt
   Length lip_hole;
   std::optional<Length> hull_pilot;   ///< none: the hull's hole is as the lip's
+  bool pilot_for_plastics = false;    ///< the pilot hole is not one for laminates
   Length countersink;                 ///< diameter on the lip's outer face
   Length countersink_depth;           ///< from the lip's outer face
   std::optional<double> tensile_mm2;  ///< area in tension; none for a rivet

@@ -28,8 +28,7 @@ constexpr Sources metric_sources{
     "ISO 1478 (data transcription)",
     "ISO 7049 (data transcription)",
     "ISO 7050",
-    "a fastener maker's hole tables for tapping screws, thermoset plastics: none is "
-    "published for glass laminate, prove it on an offcut",
+    "a fastener maker's hole tables for tapping screws, thermoset plastics",
     "a fastener maker's hole tables for tapping screws",
     "ISO 7049 (data transcription)"};
 constexpr Sources inch_sources{
@@ -37,13 +36,23 @@ constexpr Sources inch_sources{
     "ISO 1478, the metric size of the same thread",
     "ASME B18.6.3 (data transcription)",
     "ASME B18.6.3, 82 degrees",
-    "type AB holes in light metal (supplier's table): none is published for glass "
-    "laminate, prove it on an offcut",
+    "type AB holes in light metal (supplier's table)",
     "normal clearance of the machine screw (data transcription)",
     "common practice, no source: the inch lengths that ISO 7049 rounds"};
 
-// ISO 1478, ISO 7049, ISO 7050 and hole tables. The last two pilot holes and
-// clearances are the large side of what is common in laminate 5 to 8 thick.
+constexpr std::string_view laminate_holes =
+    "the large side of what is common in glass laminate 5 to 8 mm thick";
+
+/// Pilot holes that are common in glass laminate 5 to 8 mm thick.
+struct LaminatePilot {
+  std::string_view size;
+  double least, greatest;
+};
+constexpr LaminatePilot laminate_pilots[] = {{"ST4.2", 3.3, 3.6}, {"ST4.8", 3.8, 4.0},
+                                             {"#8", 3.3, 3.6},    {"#10", 3.8, 4.0},
+                                             {"#12", 4.4, 4.6},   {"1/4", 5.2, 5.4}};
+
+// ISO 1478, ISO 7049, ISO 7050 and hole tables
 constexpr std::array<Row, 9> metric{{
     {"ST2.2", 0.8, 2.24, 2.10, 1.52, 2.0, remembered(4), remembered(3.8),
      remembered(1.1), seen(2.0), seen(2.8), remembered(4.5), remembered(16)},
@@ -101,6 +110,16 @@ constexpr double metric_lengths[] = {4.5, 6.5, 9.5, 13, 16, 19, 22, 25, 32, 38, 
 constexpr double inch_lengths[] = {0.375, 0.5,  0.625, 0.75, 0.875,
                                    1,     1.25, 1.5,   1.75, 2};
 
+void take_laminate_pilot(FastenerSpec& spec) {
+  for (const LaminatePilot& pilot : laminate_pilots) {
+    if (spec.size != pilot.size) continue;
+    take(spec, "pilot hole common in glass laminate, least", remembered(pilot.least),
+         "trade usage");
+    take(spec, "pilot hole common in glass laminate, greatest",
+         remembered(pilot.greatest), "trade usage");
+  }
+}
+
 FastenerSpec spec_of(const Row& row, HeadKind head, const Sources& from) {
   FastenerSpec spec;
   spec.kind = FastenerKind::TappingScrew;
@@ -112,10 +131,15 @@ FastenerSpec spec_of(const Row& row, HeadKind head, const Sources& from) {
   spec.thread_pitch = take(spec, "pitch of the thread", seen(row.pitch), from.thread);
   spec.beyond_stack = take(spec, "point", seen(row.point), from.point);
   spec.tensile_mm2 = std::numbers::pi / 4 * std::pow(spec.core.in_mm(), 2);
-  if (row.pilot)
-    spec.hull_pilot = take(spec, "pilot hole in the hull", *row.pilot, from.pilot);
+  if (row.pilot) {
+    spec.pilot_for_plastics = !row.pilot->from_memory;
+    spec.hull_pilot = take(spec, "pilot hole in the hull", *row.pilot,
+                           row.pilot->from_memory ? laminate_holes : from.pilot);
+  }
+  take_laminate_pilot(spec);
   if (row.clearance)
-    spec.lip_hole = take(spec, "hole in the lip", *row.clearance, from.clearance);
+    spec.lip_hole = take(spec, "hole in the lip", *row.clearance,
+                         row.clearance->from_memory ? laminate_holes : from.clearance);
   if (head == HeadKind::Pan) {
     spec.head_diameter = take(spec, "pan head, diameter", row.pan, from.pan);
   } else {

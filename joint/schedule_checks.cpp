@@ -1,0 +1,203 @@
+#include "joint/schedule_checks.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+namespace sheerlap {
+namespace {
+
+constexpr const char* class_table =
+    "class-rule table for composite craft, edition not confirmed";
+constexpr const char* laboratory_tests =
+    "US Forest Products Laboratory Report 1824 (1951)";
+
+/// An edge of the lap, and a station's distance from it.
+struct Edge {
+  const char* id;
+  const char* words;
+  Length DrillStation::*distance;
+};
+constexpr Edge low_edge{"schedule.edge_low", "the lip's low edge",
+                        &DrillStation::edge_low};
+constexpr Edge top_edge{"schedule.edge_top", "the hull's top edge",
+                        &DrillStation::edge_top};
+
+const DrillStation& nearest(const std::vector<DrillStation>& stations,
+                            const Edge& edge) {
+  return *std::min_element(stations.begin(), stations.end(),
+                           [&](const auto& a, const auto& b) {
+                             return a.*edge.distance < b.*edge.distance;
+                           });
+}
+
+void add_edge(Checks& checks,
+              const std::vector<DrillStation>& stations,
+              const Edge& edge,
+              Length diameter) {
+  constexpr double rounding_mm = 1e-9;
+  const DrillStation& worst = nearest(stations, edge);
+  const double has = (worst.*edge.distance).in_mm();
+  const auto add = [&](const std::string& id, double diameters, CheckState short_of,
+                       const char* source) {
+    const double asks = diameters * diameter.in_mm();
+    checks.push_back(
+        {id,
+         fmt::format(
+             "least distance from a hole to {}, trim tolerance taken off, at {} "
+             "({:g} d is asked)",
+             edge.words, worst.mark, diameters),
+         has, asks, "mm", has >= asks - rounding_mm ? CheckState::Pass : short_of,
+         source});
+  };
+  add(edge.id, 2, CheckState::Fail, class_table);
+  add(std::string(edge.id) + "_tests", 2.5, CheckState::Warn, laboratory_tests);
+}
+
+Check hull_met(const std::vector<DrillStation>& stations) {
+  const DrillStation& worst = nearest(stations, top_edge);
+  std::vector<std::string> misses;
+  for (const DrillStation& station : stations)
+    if (station.past_hull || !(station.edge_top > Length()))
+      misses.push_back(station.mark);
+  const std::string what =
+      misses.empty()
+          ? fmt::format(
+                "every bit enters the hull below its trimmed edge; nearest at {}",
+                worst.mark)
+          : fmt::format("the fastener misses the hull at {}", fmt::join(misses, ", "));
+  return {"schedule.hull_met",
+          what,
+          worst.edge_top.in_mm(),
+          0,
+          "mm",
+          misses.empty() ? CheckState::Pass : CheckState::Fail,
+          "derived: the bit's entry on the hull, trim tolerance taken off"};
+}
+
+/// Whether every station has a fastener long enough in stock.
+Check length_served(const std::vector<DrillStation>& stations,
+                    const FastenerSpec& spec) {
+  const DrillStation* worst = nullptr;
+  std::vector<std::string> unserved;
+  for (const DrillStation& station : stations) {
+    if (!station.length) unserved.push_back(station.mark);
+    const bool worse = worst == nullptr || (worst->length && !station.length);
+    const bool as_bad =
+        worst != nullptr && worst->length.has_value() == station.length.has_value();
+    if (worse || (as_bad && station.stack > worst->stack)) worst = &station;
+  }
+  const bool rivet = spec.kind == FastenerKind::BlindRivet;
+  const std::string need = rivet ? "grip" : "length";
+  const Length longest = rivet ? spec.grips.back().greatest : spec.lengths.back();
+  std::string what =
+      unserved.empty()
+          ? fmt::format("greatest {} needed, at {}, against the longest in stock", need,
+                        worst->mark)
+          : fmt::format("no {} in stock serves {}; {} needs most: {:.1f} mm", need,
+                        fmt::join(unserved, ", "), worst->mark,
+                        length_needed(spec, worst->stack).in_mm());
+  return {"schedule.length",
+          std::move(what),
+          length_needed(spec, worst->stack).in_mm(),
+          longest.in_mm(),
+          "mm",
+          unserved.empty() ? CheckState::Pass : CheckState::Fail,
+          "derived: the stack along the bit, and what stands beyond it"};
+}
+
+Check countersink(const Joint& joint, const FastenerSpec& spec) {
+  const double thickness = joint.lip.thickness.in_mm();
+  const double depth = spec.countersink_depth.in_mm();
+  const double limit = thickness * 2 / 3;
+  const CheckState state = depth <= limit      ? CheckState::Pass
+                           : depth < thickness ? CheckState::Warn
+                                               : CheckState::Fail;
+  return {"schedule.countersink",
+          "depth of the countersink against 2/3 of the lip's thickness",
+          depth,
+          limit,
+          "mm",
+          state,
+          std::string(memory_note)};
+}
+
+Check pitch_in_diameters(const Layout& layout, const FastenerSpec& spec) {
+  const double has = layout.largest_pitch.in_mm();
+  const double asks = 20 * spec.diameter.in_mm();
+  return {
+      "schedule.pitch_20d",
+      "largest pitch, for information, against 20 d: hull to deck, bonded; the table "
+      "is for bolts",
+      has,
+      asks,
+      "mm",
+      has <= asks ? CheckState::Pass : CheckState::Warn,
+      class_table};
+}
+
+}  // namespace
+
+Checks station_checks(const Joint& joint,
+                      const Layout& layout,
+                      const std::vector<DrillStation>& stations,
+                      const FastenerSpec& spec) {
+  Checks checks;
+  if (stations.empty()) return checks;
+  add_edge(checks, stations, low_edge, spec.diameter);
+  add_edge(checks, stations, top_edge, spec.diameter);
+  checks.push_back(hull_met(stations));
+  checks.push_back(length_served(stations, spec));
+  checks.push_back(countersink(joint, spec));
+  if (layout.largest_pitch > Length())
+    checks.push_back(pitch_in_diameters(layout, spec));
+  return checks;
+}
+
+Checks fastener_checks(const FastenerSpec& spec) {
+  Checks checks;
+  std::vector<std::string> remembered;
+  for (const FastenerValue& value : spec.values) {
+    const std::string words =
+        fmt::format("{} {:.4g} mm", value.what, value.value.in_mm());
+    if (value.source.ends_with(memory_note)) remembered.push_back(words);
+    if (spec.pilot_for_plastics && value.value == spec.hull_pilot)
+      checks.push_back(
+          {"fastener.pilot",
+           words + ": none is published for glass laminate, prove it on an "
+                   "offcut",
+           value.value.in_mm(), std::nullopt, "mm", CheckState::Warn, value.source});
+  }
+  if (!remembered.empty())
+    checks.push_back({"fastener.values",
+                      fmt::format("values of {} that were not read in their source: {}",
+                                  spec.size, fmt::join(remembered, "; ")),
+                      static_cast<double>(remembered.size()), std::nullopt, "",
+                      CheckState::Warn, std::string(memory_note)});
+  return checks;
+}
+
+Checks jig_checks(const Perimeter& perimeter,
+                  const std::vector<DrillStation>& stations,
+                  const std::vector<JigSegment>& jigs,
+                  Length length_max) {
+  Checks checks;
+  for (std::size_t i = 1; i < jigs.size(); ++i) {
+    const DrillStation& last = stations[jigs[i - 1].last];
+    const DrillStation& next = stations[jigs[i].first];
+    if (last.side != next.side || last.mark == next.mark ||
+        parted(*perimeter.side(last.side), last.girth, next.girth))
+      continue;
+    checks.push_back({"jig.index_hole",
+                      fmt::format("{} and {} share no hole: the space from {} to {} is "
+                                  "longer than a jig; index {} from a corner",
+                                  jigs[i - 1].name, jigs[i].name, last.mark, next.mark,
+                                  jigs[i].name),
+                      next.pitch.in_mm(), length_max.in_mm(), "mm", CheckState::Warn,
+                      "the joint file: jig.length_max"});
+  }
+  return checks;
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <vector>
+
+#include "joint/check.h"
+#include "joint/drill_stations.h"
+#include "joint/fasteners.h"
+#include "joint/jigs.h"
+#include "joint/joint.h"
+#include "joint/layout.h"
+#include "joint/perimeter.h"
+
+namespace sheerlap {
+
+/// What the stations of a layout are asked: edge distances, a hull that is met, a
+/// length that serves, the countersink, the pitch; each names its worst station.
+Checks station_checks(const Joint& joint,
+                      const Layout& layout,
+                      const std::vector<DrillStation>& stations,
+                      const FastenerSpec& spec);
+
+/// What a fastener's own values are asked: which of them were not read in their source
+/// but remembered, and whether a pilot hole was published for a laminate.
+Checks fastener_checks(const FastenerSpec& spec);
+
+/// The jigs that share no hole with the one before though no corner parts them.
+Checks jig_checks(const Perimeter& perimeter,
+                  const std::vector<DrillStation>& stations,
+                  const std::vector<JigSegment>& jigs,
+                  Length length_max);
+
+}  // namespace sheerlap
