@@ -1,63 +1,41 @@
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
-#include "geometry/quantity.h"
 #include "geometry/result.h"
+#include "joint/adhesive_amounts.h"
+#include "joint/bead_runs.h"
 #include "joint/check.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
+#include "joint/working_time.h"
 
 namespace sheerlap {
-
-/// A stretch laid with one bead size.
-struct BeadRun {
-  SideName side = SideName::Starboard;
-  Length from;  ///< girth along the sheer
-  Length to;
-  Length size;  ///< base and height of a triangle, diameter if round
-  std::size_t beads =
-      1;                ///< side by side; more than one where the largest is too small
-  double area_mm2 = 0;  ///< of all the beads together
-  double needed_mm2 = 0;  ///< the run's largest joint section, squeeze-out included
-};
-
-/// What the adhesive of one boat comes to.
-struct AdhesiveAmounts {
-  Volume joint;  ///< between the faces over the bond band
-  Volume bead;   ///< laid
-  Volume boat;   ///< with waste and nozzles
-  std::size_t packs = 0;
-  std::size_t nozzles = 0;
-  std::optional<double> mass_kg;  ///< of `boat`
-};
-
-/// From the first mixed adhesive to the last fastener, against the working time.
-struct TimePlan {
-  Duration dispensing;
-  Duration pack_changes;
-  Duration seating;
-  Duration driving;
-  Duration total;
-  Duration working_time;  ///< at the shop's temperature
-};
 
 struct AdhesivePlan {
   double bond_area_mm2 = 0;  ///< of the hull face over the bond band
   std::vector<BeadRun> beads;
-  AdhesiveAmounts least;  ///< the lip everywhere 1 mm closer
+  AdhesiveAmounts least;  ///< the lip everywhere 1 mm closer, level
   AdhesiveAmounts nominal;
-  AdhesiveAmounts most;  ///< the lip everywhere 1 mm further off
-  std::optional<TimePlan> time;
+  AdhesiveAmounts most;          ///< the lip everywhere 1 mm further off, level
+  std::optional<TimePlan> time;  ///< if shop and working time are given
   Checks checks;
 };
 
 /// The adhesive the joint takes.
 ///
+/// The joint's volume is what the two faces enclose over the bond band, mitres at the
+/// corners included, where the lip is outside the hull. The beads are laid along the
+/// sheer; the corners' own volume is in the joint's, not in the section that a bead has
+/// to cover.
+///
 /// @param joint       with its adhesive
 /// @param perimeter   of the joint
 /// @param fasteners   to drive before the adhesive goes off
+/// @errors  at "sheer.row[N]": faces that do not meet at a corner once the lip stands
+///          1 mm further off
 Result<AdhesivePlan> adhesive_plan(const Joint& joint,
                                    const Perimeter& perimeter,
                                    std::size_t fasteners);

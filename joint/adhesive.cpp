@@ -1,0 +1,144 @@
+#include "joint/adhesive.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cassert>
+#include <limits>
+#include <utility>
+
+#include "geometry/face_integral.h"
+
+namespace sheerlap {
+namespace {
+
+/// How much closer and further off the lip stands in the least and the most.
+constexpr double shift_mm = 1;
+
+EnclosedSpace bond_space(const Joint& joint,
+                         const Perimeter& perimeter,
+                         const RuledFace& lip) {
+  const double endless = std::numeric_limits<double>::infinity();
+  return {*perimeter.hull,
+          lip,
+          {joint.bond.from.value_or(Length()).in_mm(),
+           joint.bond.to.value_or(Length::mm(endless)).in_mm()}};
+}
+
+/// The errors of a corner, made to name its row.
+tl::unexpected<Errors> at_row(Errors errors,
+                              const Perimeter& perimeter,
+                              std::size_t knot) {
+  for (Error& error : errors)
+    error.where = fmt::format("sheer.row[{}]", perimeter.knots[knot].row);
+  return tl::unexpected(std::move(errors));
+}
+
+Result<Volume> joint_volume(const Perimeter& perimeter, const EnclosedSpace& space) {
+  double volume = 0;
+  for (const PerimeterSide& side : perimeter.sides)
+    for (const SpanPart& part : side.parts) volume += space.volume_mm3(part);
+  for (const std::size_t knot : perimeter.mitres) {
+    const auto corner = space.mitre_volume_mm3(knot);
+    if (!corner) return at_row(corner.error(), perimeter, knot);
+    volume += *corner;
+  }
+  return Volume::mm3(volume);
+}
+
+std::vector<BeadRun> all_runs(const Perimeter& perimeter,
+                              const EnclosedSpace& space,
+                              const Adhesive& adhesive) {
+  std::vector<BeadRun> runs;
+  for (const PerimeterSide& side : perimeter.sides) {
+    auto more = bead_runs(side, space, adhesive);
+    runs.insert(runs.end(), more.begin(), more.end());
+  }
+  return runs;
+}
+
+Result<AdhesiveAmounts> amounts_with(const Joint& joint,
+                                     const Perimeter& perimeter,
+                                     const RuledFace& lip) {
+  const EnclosedSpace space = bond_space(joint, perimeter, lip);
+  const auto volume = joint_volume(perimeter, space);
+  if (!volume) return tl::unexpected(volume.error());
+  return amounts_of(*volume, bead_volume(all_runs(perimeter, space, *joint.adhesive)),
+                    *joint.adhesive);
+}
+
+Result<double> bond_area_mm2(const Perimeter& perimeter, const EnclosedSpace& space) {
+  const auto one = [](Place, double) { return 1.0; };
+  double area = 0;
+  for (const PerimeterSide& side : perimeter.sides)
+    for (const SpanPart& part : side.parts)
+      area += face_integral(*perimeter.hull, part, space, one);
+  for (const std::size_t knot : perimeter.mitres) {
+    const auto corner = mitre_integral(*perimeter.hull, knot, space, one);
+    if (!corner) return at_row(corner.error(), perimeter, knot);
+    area += *corner;
+  }
+  return area;
+}
+
+/// Whether one bead does everywhere.
+Check bead_size_check(const std::vector<BeadRun>& beads, const Adhesive& adhesive) {
+  const Length largest =
+      *std::max_element(adhesive.bead_sizes.begin(), adhesive.bead_sizes.end());
+  const double covers = bead_area_mm2(adhesive.bead_shape, largest);
+  const auto worst = std::max_element(
+      beads.begin(), beads.end(),
+      [](const BeadRun& a, const BeadRun& b) { return a.needed_mm2 < b.needed_mm2; });
+  if (worst == beads.end())
+    return {
+        "adhesive.bead_size", "no joint to lay a bead in",          0, covers, "mm2",
+        CheckState::Pass,     "the joint file: adhesive.bead_sizes"};
+  const bool one = worst->beads == 1;
+  return {
+      "adhesive.bead_size",
+      one ? fmt::format("section that one bead has to cover, most on {}",
+                        side_word(worst->side))
+          : fmt::format("the largest bead, {:g} mm, is too small on {} from {:.0f} "
+                        "to {:.0f} mm along the sheer: {} of {:g} mm side by side",
+                        largest.in_mm(), side_word(worst->side), worst->from.in_mm(),
+                        worst->to.in_mm(), worst->beads, worst->size.in_mm()),
+      worst->needed_mm2,
+      covers,
+      "mm2",
+      one ? CheckState::Pass : CheckState::Warn,
+      "the joint file: adhesive.bead_sizes"};
+}
+
+}  // namespace
+
+Result<AdhesivePlan> adhesive_plan(const Joint& joint,
+                                   const Perimeter& perimeter,
+                                   std::size_t fasteners) {
+  assert(joint.adhesive);
+  const Adhesive& adhesive = *joint.adhesive;
+  const RuledFace& lip = *perimeter.lip;
+  const auto nominal = amounts_with(joint, perimeter, lip);
+  const auto least = amounts_with(joint, perimeter, lip.shifted(-shift_mm));
+  const auto most = amounts_with(joint, perimeter, lip.shifted(shift_mm));
+  for (const auto* amounts : {&nominal, &least, &most})
+    if (!*amounts) return tl::unexpected(amounts->error());
+  const EnclosedSpace space = bond_space(joint, perimeter, lip);
+  const auto area = bond_area_mm2(perimeter, space);
+  if (!area) return tl::unexpected(area.error());
+
+  AdhesivePlan plan;
+  plan.bond_area_mm2 = *area;
+  plan.beads = all_runs(perimeter, space, adhesive);
+  plan.nominal = *nominal;
+  plan.least = *least;
+  plan.most = *most;
+  plan.checks.push_back(bead_size_check(plan.beads, adhesive));
+  if (joint.shop && adhesive.working_time) {
+    plan.time = time_plan(adhesive, *joint.shop, plan.nominal, fasteners);
+    const Checks checks = time_checks(adhesive, *joint.shop, *plan.time);
+    plan.checks.insert(plan.checks.end(), checks.begin(), checks.end());
+  }
+  return plan;
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,29 @@
+#include "joint/adhesive_amounts.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace sheerlap {
+
+std::size_t whole_packs(double amount, double pack) {
+  assert(amount >= 0 && pack > 0);
+  return static_cast<std::size_t>(std::ceil(amount / pack * (1 - 1e-9)));
+}
+
+AdhesiveAmounts amounts_of(Volume joint, Volume bead, const Adhesive& adhesive) {
+  AdhesiveAmounts amounts;
+  amounts.joint = joint;
+  amounts.bead = bead;
+  const Volume laid = bead * (1 + adhesive.waste);
+  const Volume of_a_pack = adhesive.pack_usable - adhesive.nozzle_purge;
+  amounts.packs =
+      std::max<std::size_t>(1, whole_packs(laid.in_ml(), of_a_pack.in_ml()));
+  amounts.nozzles = amounts.packs;
+  amounts.boat = laid + static_cast<double>(amounts.nozzles) * adhesive.nozzle_purge;
+  if (adhesive.density)
+    amounts.mass_kg = amounts.boat.in_ml() * *adhesive.density / 1000;
+  return amounts;
+}
+
+}  // namespace sheerlap

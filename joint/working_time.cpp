@@ -1,0 +1,67 @@
+#include "joint/working_time.h"
+
+#include <fmt/format.h>
+
+#include <cassert>
+#include <cmath>
+
+namespace sheerlap {
+namespace {
+
+constexpr const char* rule_of_thumb =
+    "rule of thumb: the working time halves for every 10 degrees C warmer";
+constexpr double margin = 0.2;        // common practice, no source
+constexpr double reach_degrees = 15;  // of the rule of thumb
+
+}  // namespace
+
+Duration working_time(Duration time_at, double temperature_at, double temperature) {
+  return time_at * std::exp2((temperature_at - temperature) / 10);
+}
+
+TimePlan time_plan(const Adhesive& adhesive,
+                   const Shop& shop,
+                   const AdhesiveAmounts& amounts,
+                   std::size_t fasteners) {
+  assert(adhesive.working_time && shop.guns > 0 && shop.gun_rate > 0 &&
+         shop.drivers > 0 && shop.screw_rate > 0);
+  TimePlan plan;
+  plan.dispensing =
+      Duration::minutes(amounts.boat.in_ml() / (shop.guns * shop.gun_rate));
+  const auto guns = static_cast<std::size_t>(shop.guns);
+  const std::size_t loads = (amounts.packs + guns - 1) / guns;
+  plan.pack_changes = static_cast<double>(loads - 1) * shop.pack_change;
+  plan.seating = shop.seat;
+  plan.driving = Duration::minutes(static_cast<double>(fasteners) /
+                                   (shop.drivers * shop.screw_rate));
+  plan.total = plan.dispensing + plan.pack_changes + plan.seating + plan.driving;
+  plan.working_time =
+      working_time(*adhesive.working_time, adhesive.working_time_at, shop.temperature);
+  return plan;
+}
+
+Checks time_checks(const Adhesive& adhesive, const Shop& shop, const TimePlan& plan) {
+  Checks checks;
+  const double total = plan.total.in_minutes();
+  const double has = plan.working_time.in_minutes();
+  const CheckState state = total > has                  ? CheckState::Fail
+                           : total * (1 + margin) > has ? CheckState::Warn
+                                                        : CheckState::Pass;
+  checks.push_back(
+      {"adhesive.working_time",
+       fmt::format("from the first adhesive to the last fastener, at {:g} degrees C; a "
+                   "fifth of it should be to spare",
+                   shop.temperature),
+       total, has, "min", state, rule_of_thumb});
+  const double away = std::abs(shop.temperature - adhesive.working_time_at);
+  checks.push_back(
+      {"adhesive.temperature",
+       fmt::format("the shop's temperature from that of the working time, {:g} degrees "
+                   "C: further off, ask the adhesive's maker",
+                   adhesive.working_time_at),
+       away, reach_degrees, "degrees C",
+       away > reach_degrees ? CheckState::Warn : CheckState::Pass, rule_of_thumb});
+  return checks;
+}
+
+}  // namespace sheerlap
