@@ -2,16 +2,13 @@
 
 #include <algorithm>
 #include <cassert>
-#include <cmath>
+
+#include "joint/whole_packs.h"
 
 namespace sheerlap {
 
-std::size_t whole_packs(double amount, double pack) {
-  assert(amount >= 0 && pack > 0);
-  return static_cast<std::size_t>(std::ceil(amount / pack * (1 - 1e-9)));
-}
-
 AdhesiveAmounts amounts_of(Volume joint, Volume bead, const Adhesive& adhesive) {
+  assert(adhesive.pack_usable > adhesive.nozzle_purge);
   AdhesiveAmounts amounts;
   amounts.joint = joint;
   amounts.bead = bead;

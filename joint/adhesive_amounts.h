@@ -26,7 +26,4 @@ struct AdhesiveAmounts {
 /// @param adhesive  its purge less than what comes out of a pack
 AdhesiveAmounts amounts_of(Volume joint, Volume bead, const Adhesive& adhesive);
 
-/// `amount` in whole packs; an excess of less than 1e-9 of itself needs no further one.
-std::size_t whole_packs(double amount, double pack);
-
 }  // namespace sheerlap

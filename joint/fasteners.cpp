@@ -201,8 +201,12 @@ std::optional<Length> serving_length(const FastenerSpec& spec, Length stack) {
   return std::nullopt;
 }
 
+std::string fastener_name(const FastenerSpec& spec) {
+  return fmt::format("{} {}", kind_word(spec.kind), spec.size);
+}
+
 std::string fastener_name(const FastenerSpec& spec, Length length) {
-  return fmt::format("{} {} x {:.4g}", kind_word(spec.kind), spec.size, length.in_mm());
+  return fmt::format("{} x {:.4g}", fastener_name(spec), length.in_mm());
 }
 
 }  // namespace sheerlap

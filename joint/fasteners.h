@@ -69,6 +69,9 @@ Length length_needed(const FastenerSpec& spec, Length stack);
 /// rivet whose grip takes the stack.
 std::optional<Length> serving_length(const FastenerSpec& spec, Length stack);
 
+/// The name of a fastener without its length: "tapping screw ST4.8".
+std::string fastener_name(const FastenerSpec& spec);
+
 /// The name a fastener is bought by: "tapping screw ST4.8 x 19".
 std::string fastener_name(const FastenerSpec& spec, Length length);
 

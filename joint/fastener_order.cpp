@@ -1,0 +1,66 @@
+#include "joint/fastener_order.h"
+
+#include <fmt/format.h>
+
+#include <map>
+#include <utility>
+
+#include "joint/whole_packs.h"
+
+namespace sheerlap {
+namespace {
+
+/// One kind of piece, so many in each boat.
+struct Pieces {
+  std::string item;
+  std::size_t in_a_boat = 0;
+  std::size_t box = 1;
+  std::optional<double> box_price;
+};
+
+void add(OrderPart& part, const Pieces& pieces, const OrderRules& rules) {
+  const auto used = static_cast<double>(rules.boats * pieces.in_a_boat);
+  const auto need = static_cast<double>(whole_packs(used * (1 + rules.spare), 1));
+  const auto box = static_cast<double>(pieces.box);
+  const std::size_t boxes = whole_packs(need, box);
+  const auto line = [&](const char* what, double amount, std::string basis) {
+    part.allowances.push_back({pieces.item, what, amount, "pieces", std::move(basis)});
+  };
+  line("in the boats", used,
+       fmt::format("{} a boat, {} boats", pieces.in_a_boat, rules.boats));
+  line("spares", need - used, fmt::format("{:g} %, whole pieces", 100 * rules.spare));
+  line("box rounding", static_cast<double>(boxes) * box - need,
+       fmt::format("up to whole boxes of {}, once for the run", pieces.box));
+  std::optional<double> total;
+  if (pieces.box_price) total = *pieces.box_price * static_cast<double>(boxes);
+  part.lines.push_back(
+      {pieces.item, need, "pieces", box, boxes, pieces.box_price, total});
+}
+
+}  // namespace
+
+OrderPart fastener_order(const FastenerChoice& choice,
+                         const Schedule& schedule,
+                         const OrderRules& rules) {
+  const FastenerSpec& spec = schedule.fastener;
+  std::map<Length, std::size_t> by_length;
+  std::size_t unserved = 0;
+  for (const DrillStation& station : schedule.stations)
+    station.length ? ++by_length[*station.length] : ++unserved;
+  OrderPart part;
+  for (const auto& [length, count] : by_length)
+    add(part,
+        {fastener_name(spec, length), count, choice.box.value_or(1), choice.box_price},
+        rules);
+  if (unserved > 0)
+    add(part, {fastener_name(spec) + ", of a length not in stock", unserved, 1, {}},
+        rules);
+  if (spec.kind == FastenerKind::Bolt && !schedule.stations.empty()) {
+    const std::size_t bolts = schedule.stations.size();
+    add(part, {"nut " + spec.size, bolts, 1, {}}, rules);
+    add(part, {"washer " + spec.size, bolts * spec.washers, 1, {}}, rules);
+  }
+  return part;
+}
+
+}  // namespace sheerlap

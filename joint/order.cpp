@@ -1,0 +1,71 @@
+#include "joint/order.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <cassert>
+#include <string>
+
+#include "joint/fastener_order.h"
+
+namespace sheerlap {
+namespace {
+
+void add(Order& order, const OrderPart& part) {
+  order.lines.insert(order.lines.end(), part.lines.begin(), part.lines.end());
+  order.allowances.insert(order.allowances.end(), part.allowances.begin(),
+                          part.allowances.end());
+}
+
+void add_totals(Order& order) {
+  std::vector<std::string> unpriced;
+  for (const OrderLine& line : order.lines) {
+    if (line.total)
+      order.total = order.total.value_or(0) + *line.total;
+    else
+      unpriced.push_back(line.item);
+  }
+  if (!order.total) return;
+  order.per_boat = *order.total / static_cast<double>(order.boats);
+  if (!unpriced.empty())
+    order.checks.push_back({"order.prices",
+                            fmt::format("the total is without {}: no price is given",
+                                        fmt::join(unpriced, ", ")),
+                            static_cast<double>(unpriced.size()), std::nullopt, "",
+                            CheckState::Warn, "the joint file"});
+}
+
+Check shelf_check(const ShelfCap& cap, std::size_t boats) {
+  const bool at_once = cap.deliveries <= 1;
+  return {"order.shelf_life",
+          at_once ? "the run's adhesive is used up within its shelf life"
+                  : fmt::format("the run's adhesive would expire before it is used up: "
+                                "{} deliveries of at most {} packs",
+                                cap.deliveries, cap.packs),
+          static_cast<double>(boats),
+          cap.boats,
+          "boats",
+          at_once ? CheckState::Pass : CheckState::Warn,
+          "the joint file: adhesive.shelf_life, order.boats_a_month"};
+}
+
+}  // namespace
+
+Order order(const Joint& joint,
+            const AdhesivePlan& adhesive,
+            const Schedule& schedule) {
+  assert(joint.adhesive && joint.order && joint.order->boats >= 1);
+  Order order;
+  order.boats = joint.order->boats;
+  const OrderPart paste =
+      adhesive_order(*joint.adhesive, adhesive.nominal, order.boats);
+  add(order, paste);
+  add(order, fastener_order(joint.fastener, schedule, *joint.order));
+  order.shelf = shelf_cap(*joint.adhesive, adhesive.nominal, *joint.order,
+                          paste.lines.front().packs);
+  if (order.shelf) order.checks.push_back(shelf_check(*order.shelf, order.boats));
+  add_totals(order);
+  return order;
+}
+
+}  // namespace sheerlap
