@@ -5,7 +5,7 @@
 namespace sheerlap {
 
 /// Points and vectors in the plane and in space; every coordinate is in mm.
-/// In plan the plane is (x aft, y to starboard).
+/// In plan the plane is (x, y).
 using Point2 = Eigen::Vector2d;
 using Vector2 = Eigen::Vector2d;
 using Point3 = Eigen::Vector3d;

@@ -16,9 +16,9 @@ enum class ErrorKind {
 /// One thing that is wrong, in words for the person who can mend it.
 struct Error {
   ErrorKind kind = ErrorKind::InvalidInput;
-  /// The address of the offending value: a key of the joint file such as
-  /// "layout.pitch_max" or "keepout[2].to" (counted from 0), or "sheer.row[7]";
-  /// empty if no single value is to blame.
+  /// The address of the offending value in the input: a key such as
+  /// "layout.pitch_max" or "keepout[2].to" (counted from 0), or a row of a table as
+  /// "row[7]"; empty if no single value is to blame.
   std::string where;
   /// "what is wrong: what would be right"
   std::string message;
