@@ -1,0 +1,92 @@
+#include "joint/documents/fit_text.h"
+
+#include <fmt/format.h>
+
+#include "joint/documents/text_table.h"
+#include "joint/documents/wording.h"
+
+namespace sheerlap {
+namespace {
+
+std::string heading(const Job& job, const NumberStyle& style) {
+  std::string text = fmt::format(
+      "The gap is measured from the hull's outer face to the lip's inner face, square "
+      "to "
+      "the hull face, in {}, to {}. Girths run along the sheer: starboard and port "
+      "from "
+      "the bow datum aft, the transom from its starboard corner; they are rounded to "
+      "{}. "
+      "Depths are straight down from the sheer.",
+      style.unit_name(), style.gap_step(), style.step_name());
+  if (job.joint.adhesive)
+    text += fmt::format(" The gap window is {} to {} {} ({}).",
+                        style.size(job.joint.adhesive->gap_min),
+                        style.size(job.joint.adhesive->gap_max), style.unit_name(),
+                        job.joint.adhesive->name);
+  return wrapped(text);
+}
+
+std::string extremes(const Fit& fit, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {{{"gap"}, Align::Left},
+                   {{style.unit_name()}},
+                   {{"side"}, Align::Left},
+                   {{"girth"}},
+                   {{"depth"}}};
+  const auto add = [&](const char* name, const GapAt& at) {
+    table.rows.push_back({name, style.gap(at.gap), side_word(at.side),
+                          style.running(at.girth), style.span(at.depth)});
+  };
+  add("least", fit.least);
+  add("greatest", fit.greatest);
+  table.rows.push_back({"mean", style.gap(fit.mean), "over the bond band", "", ""});
+  return text_of(table);
+}
+
+std::string runs(const Fit& fit, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {{{"side"}, Align::Left},    {{"from"}},         {{"to"}},
+                   {{"verdict"}, Align::Left}, {{"worst", "gap"}}, {{"at", "girth"}},
+                   {{"at", "depth"}}};
+  for (const FitRun& run : fit.runs)
+    table.rows.push_back({side_word(run.side), style.running(run.from),
+                          style.running(run.to), word_of(run.verdict),
+                          style.gap(run.worst.gap), style.running(run.worst.girth),
+                          style.span(run.worst.depth)});
+  return text_of(table);
+}
+
+std::string stations(const Fit& fit, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {{{"side"}, Align::Left},
+                   {{"girth"}},
+                   {{"X"}},
+                   {{"Y"}},
+                   {{"Z"}},
+                   {{"gap", "top"}},
+                   {{"gap", "middle"}},
+                   {{"gap", "low"}},
+                   {{"station"}, Align::Left}};
+  for (const FitStation& station : fit.stations) {
+    std::vector<std::string> row{side_word(station.side), style.running(station.girth)};
+    for (const double coordinate :
+         {station.point.x(), station.point.y(), station.point.z()})
+      row.push_back(style.span(Length::mm(coordinate)));
+    for (const Length gap : station.gaps) row.push_back(style.gap(gap));
+    row.push_back(station.station);
+    table.rows.push_back(std::move(row));
+  }
+  return text_of(table);
+}
+
+}  // namespace
+
+std::string fit_text(const Job& job, const NumberStyle& style) {
+  const Fit& fit = *job.fit;
+  return heading(job, style) + "\n" + extremes(fit, style) +
+         "\nWhere the verdict changes\n" + runs(fit, style) +
+         "\nAt the rows of the sheer table: top, middle and low edge of the lap\n" +
+         stations(fit, style);
+}
+
+}  // namespace sheerlap

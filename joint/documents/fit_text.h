@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string>
+
+#include "joint/documents/number_style.h"
+#include "joint/job.h"
+
+namespace sheerlap {
+
+/// Whether the lid goes over the box: least, greatest and mean gap, where the verdict
+/// changes, and the gaps at the stations.
+/// @param job  with its fit
+std::string fit_text(const Job& job, const NumberStyle& style);
+
+}  // namespace sheerlap

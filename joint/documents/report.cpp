@@ -1,0 +1,115 @@
+#include "joint/documents/report.h"
+
+#include <cassert>
+
+#include "joint/documents/adhesive_text.h"
+#include "joint/documents/check_text.h"
+#include "joint/documents/csv_files.h"
+#include "joint/documents/fit_text.h"
+#include "joint/documents/layout_text.h"
+#include "joint/documents/order_text.h"
+#include "joint/documents/perimeter_text.h"
+#include "joint/documents/result_json.h"
+#include "joint/documents/schedule_text.h"
+#include "joint/documents/summary_text.h"
+#include "joint/documents/text_table.h"
+
+namespace sheerlap {
+namespace {
+
+std::string name_of(Subject subject) {
+  switch (subject) {
+    case Subject::Input:
+      return "the input";
+    case Subject::Fit:
+      return "fit of the lid over the box";
+    case Subject::Adhesive:
+      return "adhesive";
+    case Subject::Layout:
+      return "layout of the fasteners";
+    case Subject::Schedule:
+      return "drilling schedule";
+    case Subject::Order:
+      return "order";
+    case Subject::Summary:
+      return "the joint in short";
+  }
+  assert(false);
+  return "";
+}
+
+std::string body_of(Subject subject, const Job& job, const NumberStyle& style) {
+  switch (subject) {
+    case Subject::Input:
+      return perimeter_text(job, style) + "\n" + input_text(job, style);
+    case Subject::Fit:
+      return fit_text(job, style);
+    case Subject::Adhesive:
+      return adhesive_text(job, style);
+    case Subject::Layout:
+      return layout_text(job, style);
+    case Subject::Schedule:
+      return schedule_text(job, style);
+    case Subject::Order:
+      return order_text(job, style);
+    case Subject::Summary:
+      return summary_text(job, style);
+  }
+  assert(false);
+  return "";
+}
+
+}  // namespace
+
+std::string report(Subject subject, const Job& job, const ReportStyle& style) {
+  const NumberStyle numbers(style.unit, job.joint.layout.round_to);
+  std::string text = wrapped(job.joint.title + ": " + name_of(subject));
+  if (style.date) text += *style.date + "\n";
+  text += verdict_line(job.checks) + "\n";
+  for (const std::string& part :
+       {body_of(subject, job, numbers), check_list(job.checks, numbers),
+        default_list(job.joint, numbers), caution_list()})
+    if (!part.empty()) text += "\n" + part;
+  return text;
+}
+
+std::vector<Document> documents(const Job& job, const ReportStyle& style) {
+  std::vector<Document> files;
+  const auto add = [&](const char* name, Subject subject) {
+    files.push_back({name, report(subject, job, style)});
+  };
+  add("summary.txt", Subject::Summary);
+  if (job.fit) {
+    add("fit.txt", Subject::Fit);
+    files.push_back({"fit.csv", fit_csv(*job.fit, style.unit)});
+  }
+  if (job.layout) add("layout.txt", Subject::Layout);
+  if (job.schedule) {
+    add("schedule.txt", Subject::Schedule);
+    for (const PerimeterSide& side : job.perimeter.sides)
+      files.push_back({"schedule-" + side_word(side.name) + ".csv",
+                       schedule_csv(*job.schedule, side.name, style.unit)});
+  }
+  if (job.adhesive) add("adhesive.txt", Subject::Adhesive);
+  if (job.order) {
+    add("order.txt", Subject::Order);
+    files.push_back({"order.csv", order_csv(*job.order)});
+    files.push_back({"order-allowances.csv", allowances_csv(*job.order)});
+  }
+  files.push_back({"result.json", result_json(job)});
+  return files;
+}
+
+const std::vector<std::string>& document_names() {
+  static const std::vector<std::string> names{
+      "summary.txt",       "fit.txt",
+      "fit.csv",           "layout.txt",
+      "schedule.txt",      "schedule-starboard.csv",
+      "schedule-port.csv", "schedule-transom.csv",
+      "adhesive.txt",      "order.txt",
+      "order.csv",         "order-allowances.csv",
+      "result.json"};
+  return names;
+}
+
+}  // namespace sheerlap

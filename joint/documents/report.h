@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "joint/documents/number_style.h"
+#include "joint/job.h"
+
+namespace sheerlap {
+
+/// What a report is about; a job must hold what its subject needs.
+enum class Subject { Input, Fit, Adhesive, Layout, Schedule, Order, Summary };
+
+/// How reports are written.
+struct ReportStyle {
+  LengthUnit unit = LengthUnit::Millimetres;
+  std::optional<std::string> date;  ///< printed under the title if given
+};
+
+/// A report for people: title, verdict, body, checks that fail or warn, defaults used,
+/// cautions.
+std::string report(Subject subject, const Job& job, const ReportStyle& style);
+
+/// A file of a job.
+struct Document {
+  std::string name;
+  std::string text;
+};
+
+/// Every document of a job, of the parts it holds, in a fixed order; the last is
+/// "result.json".
+std::vector<Document> documents(const Job& job, const ReportStyle& style);
+
+/// The names a job's documents can have.
+const std::vector<std::string>& document_names();
+
+}  // namespace sheerlap

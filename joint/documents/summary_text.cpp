@@ -1,0 +1,90 @@
+#include "joint/documents/summary_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "joint/documents/perimeter_text.h"
+#include "joint/documents/text_table.h"
+#include "joint/documents/wording.h"
+
+namespace sheerlap {
+namespace {
+
+std::string gap_words(const GapAt& at, const NumberStyle& style) {
+  return fmt::format("{} {} on {} at girth {}, {} deep", style.gap(at.gap),
+                     style.unit_name(), side_word(at.side), style.running(at.girth),
+                     style.size_with_unit(at.depth));
+}
+
+std::string fit_words(const Fit& fit, const NumberStyle& style) {
+  const auto bad =
+      std::count_if(fit.runs.begin(), fit.runs.end(),
+                    [](const FitRun& run) { return run.verdict != FitVerdict::Good; });
+  const std::string where =
+      bad == 0 ? "inside the window all the way round"
+               : fmt::format("outside the window on {}",
+                             bad == 1 ? "1 stretch" : fmt::format("{} stretches", bad));
+  return fmt::format("gap {}; least {}; greatest {}; mean {} {}", where,
+                     gap_words(fit.least, style), gap_words(fit.greatest, style),
+                     style.gap(fit.mean), style.unit_name());
+}
+
+std::string layout_words(const Job& job, const NumberStyle& style) {
+  std::string text =
+      fmt::format("{} for {} {}s", counted(job.layout->count, "hole"),
+                  job.joint.fastener.size, word_of(job.joint.fastener.kind));
+  std::size_t bridged = 0;
+  for (const LayoutSide& side : job.layout->sides) {
+    text += fmt::format("{} {} {}", &side == &job.layout->sides.front() ? ":" : ",",
+                        side_word(side.name), side.girths.size());
+    bridged += side.bridged.size();
+  }
+  text += fmt::format("; pitch {} to {} {}", style.span(job.layout->smallest_pitch),
+                      style.span(job.layout->largest_pitch), style.unit_name());
+  if (bridged > 0) text += fmt::format("; {} bridged", counted(bridged, "space"));
+  return text;
+}
+
+std::string adhesive_words(const AdhesivePlan& plan) {
+  std::string text = fmt::format(
+      "one boat: {} l in the joint, {} l with beads, waste and nozzles ({} to {} l), "
+      "{}",
+      decimals(plan.nominal.joint.in_litres(), 2),
+      decimals(plan.nominal.boat.in_litres(), 2),
+      decimals(plan.least.boat.in_litres(), 2), decimals(plan.most.boat.in_litres(), 2),
+      counted(plan.nominal.packs, "pack"));
+  if (plan.time)
+    text += fmt::format("; {} min from first bead to last fastener, of {} min",
+                        decimals(plan.time->total.in_minutes(), 0),
+                        decimals(plan.time->working_time.in_minutes(), 0));
+  return text;
+}
+
+std::string order_words(const Order& order, const NumberStyle& style) {
+  std::string text = fmt::format("{}:", counted(order.boats, "boat"));
+  for (const OrderLine& line : order.lines)
+    text += fmt::format("{} {} x {}", &line == &order.lines.front() ? "" : ",",
+                        line.packs, style.sentence(line.item));
+  if (order.total) text += fmt::format("; {} in all", decimals(*order.total, 2));
+  return text;
+}
+
+}  // namespace
+
+std::string summary_text(const Job& job, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {{{"part"}, Align::Left}, {{"in short"}, Align::Left}};
+  if (job.fit) table.rows.push_back({"fit", fit_words(*job.fit, style)});
+  if (job.layout) table.rows.push_back({"layout", layout_words(job, style)});
+  if (job.schedule)
+    table.rows.push_back(
+        {"schedule",
+         fmt::format("{} on {}", counted(job.schedule->stations.size(), "hole"),
+                     counted(job.schedule->jigs.size(), "jig"))});
+  if (job.adhesive) table.rows.push_back({"adhesive", adhesive_words(*job.adhesive)});
+  if (job.order) table.rows.push_back({"order", order_words(*job.order, style)});
+  return perimeter_text(job, style) + "\n" + text_of(table);
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,161 @@
+#include "joint/job.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace sheerlap {
+namespace {
+
+/// A part that cannot be worked out for want of tables.
+struct Lack {
+  std::string part;
+  std::vector<std::string> tables;
+};
+
+/// Takes out of `parts` those whose tables the joint does not have.
+std::vector<Lack> take_out_lacking(Parts& parts, const Joint& joint) {
+  std::vector<Lack> lacking;
+  const auto consider = [&](bool& wanted, const char* part, bool needs_order) {
+    std::vector<std::string> tables;
+    if (!joint.adhesive) tables.push_back("adhesive");
+    if (needs_order && !joint.order) tables.push_back("order");
+    if (!wanted || tables.empty()) return;
+    wanted = false;
+    lacking.push_back({part, std::move(tables)});
+  };
+  consider(parts.fit, "fit", false);
+  consider(parts.adhesive, "adhesive", false);
+  consider(parts.order, "order", true);
+  return lacking;
+}
+
+/// What a part takes from a table, for the message that it is missing.
+std::string needed_of(const std::string& part, const std::string& table) {
+  if (table == "order") return "boats and spare";
+  return part == "fit" ? "gap_min and gap_max" : "gap window, bead sizes and pack";
+}
+
+Errors lacking_errors(const std::vector<Lack>& lacking) {
+  Errors errors;
+  for (const Lack& lack : lacking)
+    for (const std::string& table : lack.tables)
+      errors.push_back({ErrorKind::InvalidInput, table,
+                        fmt::format("[{}] is missing: `{}` needs its {}", table,
+                                    lack.part, needed_of(lack.part, table))});
+  return errors;
+}
+
+Check left_out(const Lack& lack) {
+  return {"job.left_out",
+          fmt::format("`{}` is left out: the joint file has no [{}]", lack.part,
+                      fmt::join(lack.tables, "] and no [")),
+          static_cast<double>(lack.tables.size()),
+          std::nullopt,
+          "",
+          CheckState::Warn,
+          "the joint file"};
+}
+
+/// Collects the errors of the parts, each once.
+class ErrorList {
+ public:
+  void add(const Errors& more) {
+    for (const Error& error : more) {
+      const auto same = [&](const Error& known) {
+        return known.where == error.where && known.message == error.message;
+      };
+      if (std::none_of(errors_.begin(), errors_.end(), same)) errors_.push_back(error);
+    }
+  }
+  /// The value of a result; nothing if it failed, and then its errors are kept.
+  template <class T>
+  std::optional<T> take(Result<T> result) {
+    if (result) return std::move(*result);
+    add(result.error());
+    return std::nullopt;
+  }
+  bool empty() const { return errors_.empty(); }
+  Errors release() { return std::move(errors_); }
+
+ private:
+  Errors errors_;
+};
+
+void add_checks(Checks& checks, const Checks& more) {
+  checks.insert(checks.end(), more.begin(), more.end());
+}
+
+Checks all_checks(const Job& job, const std::vector<Lack>& lacking) {
+  Checks checks;
+  for (const Lack& lack : lacking) checks.push_back(left_out(lack));
+  add_checks(checks, job.perimeter.checks);
+  if (job.fit) add_checks(checks, job.fit->checks);
+  if (job.layout) add_checks(checks, job.layout->checks);
+  if (job.schedule) add_checks(checks, job.schedule->checks);
+  if (job.adhesive) add_checks(checks, job.adhesive->checks);
+  if (job.order) add_checks(checks, job.order->checks);
+  return checks;
+}
+
+/// Adds the parts that the parts asked for need.
+Parts with_needs(Parts parts, const Joint& joint) {
+  if (parts.order) parts.adhesive = parts.schedule = true;
+  if (parts.adhesive && joint.shop) parts.layout = true;
+  if (parts.schedule) parts.layout = true;
+  return parts;
+}
+
+void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
+  if (parts.fit) job.fit = errors.take(fit(job.joint, job.perimeter));
+  if (parts.layout) job.layout = errors.take(layout(job.joint, job.perimeter));
+  if (parts.schedule && job.layout)
+    job.schedule = errors.take(schedule(job.joint, job.perimeter, *job.layout));
+  if (parts.adhesive)
+    job.adhesive = errors.take(
+        adhesive_plan(job.joint, job.perimeter, job.layout ? job.layout->count : 0));
+  if (parts.order && job.adhesive && job.schedule)
+    job.order = order(job.joint, *job.adhesive, *job.schedule);
+}
+
+}  // namespace
+
+Result<Job> work_out(Joint joint, const Parts& parts) {
+  Parts wanted = parts;
+  const std::vector<Lack> lacking = take_out_lacking(wanted, joint);
+  ErrorList errors;
+  if (!parts.leave_out) errors.add(lacking_errors(lacking));
+  Job job;
+  job.joint = std::move(joint);
+  std::optional<Perimeter> line = errors.take(perimeter(job.joint));
+  if (!line) return tl::unexpected(errors.release());
+  job.perimeter = std::move(*line);
+  work_out_parts(job, with_needs(wanted, job.joint), errors);
+  if (!errors.empty()) return tl::unexpected(errors.release());
+  job.checks = all_checks(job, lacking);
+  return job;
+}
+
+Result<Job> try_out(Joint joint) {
+  auto job = work_out(std::move(joint), Parts::all());
+  if (!job) return job;
+  Parts parts = Parts::all();
+  const std::vector<Lack> lacking = take_out_lacking(parts, job->joint);
+  Job input;
+  input.joint = std::move(job->joint);
+  input.perimeter = std::move(job->perimeter);
+  input.checks = all_checks(input, lacking);
+  return input;
+}
+
+CheckState verdict(const Checks& checks) {
+  CheckState worst = CheckState::Pass;
+  for (const Check& check : checks) worst = std::max(worst, check.state);
+  return worst;
+}
+
+}  // namespace sheerlap

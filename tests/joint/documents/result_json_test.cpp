@@ -1,0 +1,113 @@
+#include "joint/documents/result_json.h"
+
+#include <boost/test/unit_test.hpp>
+#include <nlohmann/json.hpp>
+
+#include "tests/joint/documents/sample_job.h"
+
+namespace sheerlap {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// The keys of an object in their order, with commas.
+std::string keys(const Json& object) {
+  std::string text;
+  for (const auto& [key, value] : object.items())
+    text += (text.empty() ? "" : ",") + key;
+  return text;
+}
+
+Json sample() { return Json::parse(result_json(sample_job())); }
+
+BOOST_AUTO_TEST_SUITE(result_json_suite)
+
+BOOST_AUTO_TEST_CASE(the_keys_of_each_part_keep_their_order) {
+  const Json result = sample();
+  BOOST_TEST(keys(result) ==
+             "format,title,defaults,perimeter,fit,adhesive,layout,schedule,"
+             "schedule_checks,jigs,order,order_allowances,order_shelf,order_total,"
+             "order_per_boat,checks");
+  BOOST_TEST(keys(result["defaults"][0]) == "key,value,why");
+  BOOST_TEST(keys(result["perimeter"]) == "sheer_length,drill_line_length,sides");
+  BOOST_TEST(keys(result["perimeter"]["sides"][0]) ==
+             "name,sheer_length,drill_line_length,start,end");
+  BOOST_TEST(keys(result["checks"][0]) == "id,what,value,limit,unit,state,source");
+}
+
+BOOST_AUTO_TEST_CASE(the_keys_of_fit_and_adhesive_keep_their_order) {
+  const Json result = sample();
+  BOOST_TEST(keys(result["fit"]) ==
+             "gap_min,gap_max,gap_mean,gap_min_at,gap_max_at,runs,stations");
+  BOOST_TEST(keys(result["fit"]["gap_min_at"]) == "side,girth,depth");
+  BOOST_TEST(keys(result["fit"]["runs"][0]) == "side,from,to,verdict,worst,worst_at");
+  BOOST_TEST(keys(result["fit"]["stations"][0]) == "side,girth,x,y,z,gaps,station,lap");
+  BOOST_TEST(keys(result["adhesive"]) ==
+             "joint_volume,bond_area,bead_volume,boat_volume,packs,mass_kg,beads,time,"
+             "nozzles,least,most");
+  BOOST_TEST(keys(result["adhesive"]["beads"][0]) ==
+             "side,from,to,size,area,beads,needed");
+}
+
+BOOST_AUTO_TEST_CASE(the_keys_of_layout_schedule_and_order_keep_their_order) {
+  const Json result = sample();
+  BOOST_TEST(keys(result["layout"]) == "count,largest_pitch,smallest_pitch,sides");
+  BOOST_TEST(keys(result["layout"]["sides"][0]) ==
+             "name,count,girths,largest_pitch,runs,bridged,why,smallest_pitch");
+  BOOST_TEST(keys(result["layout"]["sides"][0]["runs"][0]) == "from,to,spaces,pitch");
+  BOOST_TEST(keys(result["layout"]["sides"][0]["bridged"][0]) ==
+             "from,to,pitch,limit,what");
+  BOOST_TEST(keys(result["layout"]["sides"][0]["why"][0]) == "girth,because");
+  BOOST_TEST(
+      keys(result["schedule"][0]) ==
+      "mark,side,girth,hull_girth,pitch,chord,x,y,z,ax,ay,az,edge_low,edge_top,gap,"
+      "stack,length,lip_hole,hull_pilot,countersink,drill_depth,jig,jig_girth,"
+      "because");
+  BOOST_TEST(keys(result["order"][0]) == "item,need,packs,pack_size,price,total,unit");
+}
+
+BOOST_AUTO_TEST_CASE(parts_that_were_not_worked_out_are_left_out) {
+  Job job = sample_job();
+  job.fit.reset();
+  job.adhesive.reset();
+  job.layout.reset();
+  job.schedule.reset();
+  job.order.reset();
+  BOOST_TEST(keys(Json::parse(result_json(job))) ==
+             "format,title,defaults,perimeter,checks");
+}
+
+BOOST_AUTO_TEST_CASE(numbers_come_back_as_they_were) {
+  const Json result = sample();
+  BOOST_TEST(result["schedule"][0]["x"].get<double>() == 1.0 / 3);
+  BOOST_TEST(result["schedule"][0]["y"].get<double>() == -614.25);
+}
+
+BOOST_AUTO_TEST_CASE(what_does_not_apply_is_null) {
+  const Json result = sample();
+  BOOST_TEST(result["schedule"][0]["chord"].is_null());
+  BOOST_TEST(result["schedule"][5]["length"].is_null());
+  BOOST_TEST(result["order"][1]["price"].is_null());
+  BOOST_TEST(result["checks"][2]["limit"].is_null());
+}
+
+BOOST_AUTO_TEST_CASE(words_are_those_of_the_result) {
+  const Json result = sample();
+  BOOST_TEST(result["format"] == "sheerlap/1");
+  BOOST_TEST(result["perimeter"]["sides"][2]["start"] == "corner");
+  BOOST_TEST(result["perimeter"]["sides"][0]["start"] == "smooth");
+  BOOST_TEST(result["fit"]["runs"][0]["verdict"] == "tight");
+  BOOST_TEST(result["checks"][0]["state"] == "fail");
+}
+
+BOOST_AUTO_TEST_CASE(bytes_that_are_no_text_do_not_stop_the_result) {
+  Job job = sample_job();
+  job.joint.title = "bad \xFF byte";
+  // U+FFFD, the replacement character
+  BOOST_TEST(Json::parse(result_json(job))["title"] == "bad \xEF\xBF\xBD byte");
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+}  // namespace
+}  // namespace sheerlap
