@@ -24,7 +24,10 @@ class PartSection {
   double needed_mm2(double share) const {
     return factor_ * space_.section_mm2(place(share));
   }
-  Length girth(double share) const { return side_.sheer.girth_at(place(share)); }
+  /// Along the sheer from the side's start.
+  Length girth(double share) const {
+    return std::clamp(side_.sheer.girth_at(place(share)), Length(), side_.sheer_length);
+  }
 
  private:
   Place place(double share) const {
@@ -77,74 +80,91 @@ std::vector<Sample> monotone_samples(const PartSection& section) {
   return all;
 }
 
-class RunBuilder {
- public:
-  RunBuilder(const PerimeterSide& side, const Adhesive& adhesive)
-      : side_(side), adhesive_(adhesive) {}
+/// A stretch of a part, by share, laid with the same beads.
+struct Piece {
+  double from = 0;
+  double to = 0;
+  Beads beads;
+  double needed_mm2 = 0;  ///< the largest section in it
+};
 
-  /// Lays the beads of a part that follows the last one.
-  void lay(const PartSection& section) {
-    const auto points = monotone_samples(section);
+class PieceBuilder {
+ public:
+  PieceBuilder(const PartSection& section, const Adhesive& adhesive)
+      : section_(section), adhesive_(adhesive) {}
+
+  std::vector<Piece> pieces() {
+    const auto points = monotone_samples(section_);
     for (std::size_t i = 0; i + 1 < points.size(); ++i)
-      lay_monotone(section, points[i], points[i + 1]);
+      lay_monotone(points[i], points[i + 1]);
+    return std::move(pieces_);
   }
-  std::vector<BeadRun> take() { return std::move(runs_); }
 
  private:
-  Beads beads(double needed_mm2) const { return smallest_beads(adhesive_, needed_mm2); }
+  Beads beads(const Sample& at) const {
+    return smallest_beads(adhesive_, at.needed_mm2);
+  }
+  Sample sample(double share) const { return {share, section_.needed_mm2(share)}; }
 
-  void lay_monotone(const PartSection& section, Sample from, const Sample& to) {
-    Beads here = beads(from.needed_mm2);
-    while (here != beads(to.needed_mm2)) {
-      double kept = from.share;
-      double changed = to.share;
+  void lay_monotone(Sample from, const Sample& to) {
+    Beads here = beads(from);
+    while (here != beads(to)) {
+      Sample kept = from;
+      Sample changed = to;
       for (int step = 0; step < 60; ++step) {
-        const double middle = (kept + changed) / 2;
-        const bool same = beads(section.needed_mm2(middle)) == here;
-        (same ? kept : changed) = middle;
+        const Sample middle = sample((kept.share + changed.share) / 2);
+        (beads(middle) == here ? kept : changed) = middle;
       }
-      const Sample next{changed, section.needed_mm2(changed)};
-      add(section, from, {kept, section.needed_mm2(kept)}, here);
-      from = next;
-      here = beads(from.needed_mm2);
+      add(from, kept, here);
+      from = changed;
+      here = beads(from);
     }
-    add(section, from, to, here);
+    add(from, to, here);
   }
 
-  void add(const PartSection& section,
-           const Sample& from,
-           const Sample& to,
-           const Beads& laid) {
-    const Length start = section.girth(from.share);
-    const Length end = section.girth(to.share);
+  void add(const Sample& from, const Sample& to, const Beads& laid) {
     const double needed = std::max(from.needed_mm2, to.needed_mm2);
-    if (!runs_.empty() && (start - runs_.back().to).in_mm() < joined_mm) {
-      BeadRun& last = runs_.back();
-      if (last.size == laid.size && last.beads == laid.count) {
-        last.to = end;
-        last.needed_mm2 = std::max(last.needed_mm2, needed);
-        return;
-      }
-      if ((end - start).in_mm() < joined_mm) return;
+    if (!pieces_.empty() && pieces_.back().beads == laid) {
+      pieces_.back().to = to.share;
+      pieces_.back().needed_mm2 = std::max(pieces_.back().needed_mm2, needed);
+    } else {
+      pieces_.push_back({from.share, to.share, laid, needed});
     }
-    runs_.push_back(
-        {side_.name, start, end, laid.size, laid.count, laid.area_mm2, needed});
   }
 
-  const PerimeterSide& side_;
+  const PartSection& section_;
   const Adhesive& adhesive_;
-  std::vector<BeadRun> runs_;
+  std::vector<Piece> pieces_;
 };
+
+/// Adds a run that follows the last one, or lengthens the last one.
+void add_run(std::vector<BeadRun>& runs, const BeadRun& run) {
+  if (!runs.empty() && (run.from - runs.back().to).in_mm() < joined_mm) {
+    BeadRun& last = runs.back();
+    if (last.size == run.size && last.beads == run.beads) {
+      last.to = run.to;
+      last.needed_mm2 = std::max(last.needed_mm2, run.needed_mm2);
+      return;
+    }
+    if ((run.to - run.from).in_mm() < joined_mm) return;
+  }
+  runs.push_back(run);
+}
 
 }  // namespace
 
 std::vector<BeadRun> bead_runs(const PerimeterSide& side,
                                const EnclosedSpace& space,
                                const Adhesive& adhesive) {
-  RunBuilder builder(side, adhesive);
-  for (const SpanPart& part : side.parts)
-    builder.lay(PartSection(side, space, part, adhesive.squeeze_out));
-  return builder.take();
+  std::vector<BeadRun> runs;
+  for (const SpanPart& part : side.parts) {
+    const PartSection section(side, space, part, adhesive.squeeze_out);
+    for (const Piece& piece : PieceBuilder(section, adhesive).pieces())
+      add_run(runs, {side.name, section.girth(piece.from), section.girth(piece.to),
+                     piece.beads.size, piece.beads.count, piece.beads.area_mm2,
+                     piece.needed_mm2});
+  }
+  return runs;
 }
 
 Volume bead_volume(const std::vector<BeadRun>& runs) {

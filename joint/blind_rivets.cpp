@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <span>
 #include <string_view>
@@ -16,13 +17,15 @@ struct GripRow {
   double length, least, greatest;
 };
 
-/// One size (mm); the grips in inches for an inch size.
+/// One size (mm); the grips in inches for an inch size, which has those of the metric
+/// size as well.
 struct Row {
   const char* size;
   double diameter;
   Cell hole, head;
   bool grips_from_memory;
   std::span<const GripRow> grips;
+  std::span<const GripRow> metric_grips = {};
 };
 
 constexpr std::string_view metric_hole = "ISO 15981, 0.1 mm over the rivet";
@@ -63,14 +66,28 @@ constexpr GripRow of_1_4[] = {
 
 constexpr std::array<Row, 4> inch{{
     {"1/8", inches(1. / 8), seen(inches(.1285)), remembered(inches(.250)), false,
-     of_1_8},
+     of_1_8, of_3_2},
     {"5/32", inches(5. / 32), seen(inches(.161)), remembered(inches(.312)), false,
-     of_5_32},
+     of_5_32, of_4},
     {"3/16", inches(3. / 16), remembered(inches(.192)), remembered(inches(.375)), true,
-     of_3_16},
-    {"1/4", inches(1. / 4), seen(inches(.257)), remembered(inches(.500)), false,
-     of_1_4},
+     of_3_16, of_4_8},
+    {"1/4", inches(1. / 4), seen(inches(.257)), remembered(inches(.500)), false, of_1_4,
+     of_6_4},
 }};
+
+void take_grips(FastenerSpec& spec,
+                std::span<const GripRow> grips,
+                double unit_mm,
+                bool from_memory,
+                std::string_view source) {
+  for (const GripRow& grip : grips) {
+    spec.grips.push_back({Length::mm(unit_mm * grip.length),
+                          Length::mm(unit_mm * grip.least),
+                          Length::mm(unit_mm * grip.greatest)});
+    take(spec, fmt::format("greatest grip of {:.4g} mm", unit_mm * grip.length),
+         Cell{unit_mm * grip.greatest, from_memory}, source);
+  }
+}
 
 FastenerSpec spec_of(const Row& row, bool in_inches) {
   FastenerSpec spec;
@@ -83,15 +100,12 @@ FastenerSpec spec_of(const Row& row, bool in_inches) {
                        in_inches ? inch_table : metric_hole);
   spec.head_diameter =
       take(spec, "head, diameter", row.head, in_inches ? inch_head : metric_head);
-  const double unit = in_inches ? 25.4 : 1;
-  for (const GripRow& grip : row.grips) {
-    spec.grips.push_back({Length::mm(unit * grip.length), Length::mm(unit * grip.least),
-                          Length::mm(unit * grip.greatest)});
-    spec.lengths.push_back(spec.grips.back().length);
-    take(spec, fmt::format("greatest grip of {:.1f} mm", unit * grip.length),
-         Cell{unit * grip.greatest, row.grips_from_memory},
-         in_inches ? inch_table : metric_grip);
-  }
+  take_grips(spec, row.grips, in_inches ? 25.4 : 1, row.grips_from_memory,
+             in_inches ? inch_table : metric_grip);
+  for (const Grip& grip : spec.grips) spec.lengths.push_back(grip.length);
+  take_grips(spec, row.metric_grips, 1, true, metric_grip);
+  std::sort(spec.grips.begin(), spec.grips.end(),
+            [](const Grip& a, const Grip& b) { return a.length < b.length; });
   return spec;
 }
 

@@ -4,7 +4,9 @@
 
 #include <algorithm>
 #include <array>
+#include <boost/math/tools/minima.hpp>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 namespace sheerlap {
@@ -122,16 +124,42 @@ void add_length_overall(std::vector<CheckLine>& lines,
 }
 
 /// The greatest distance of the drill line from the chord between two girths.
+///
+/// Looked for at even steps of each span, then about the furthest of them.
 Length sagitta(const PerimeterSide& side, Length from, Length to) {
-  const Point3 start = on_drill_line(side, from);
-  const Vector3 along = (on_drill_line(side, to) - start).normalized();
-  constexpr int samples = 200;
-  double greatest = 0;
-  for (int i = 1; i < samples; ++i) {
-    const Vector3 off = on_drill_line(side, from + (to - from) * i / samples) - start;
-    greatest = std::max(greatest, (off - off.dot(along) * along).norm());
+  const SideLine& drill_line = side.drill_line;
+  const FaceLine& line = drill_line.line();
+  const Place start = drill_line.place_at(from);
+  const Place stop = drill_line.place_at(to);
+  const Point3 origin = line.at(start).point;
+  const Vector3 along = (line.at(stop).point - origin).normalized();
+  const auto nearness = [&](Place place) {
+    const Vector3 off = line.at(place).point - origin;
+    return -(off - off.dot(along) * along).norm();
+  };
+  constexpr int steps = 16;
+  double nearest = 0;
+  for (std::size_t k = drill_line.index_of(start.span);
+       k <= drill_line.index_of(stop.span); ++k) {
+    const std::size_t span = drill_line.path().span(k, line.face().curve().spans());
+    double low = line.begin_u_mm(span);
+    double high = line.end_u_mm(span);
+    const bool forward = drill_line.path().forward;
+    if (span == start.span) (forward ? low : high) = start.u_mm;
+    if (span == stop.span) (forward ? high : low) = stop.u_mm;
+    const double step = (high - low) / steps;
+    int best = 0;
+    for (int i = 1; i <= steps; ++i)
+      if (nearness({span, low + i * step}) < nearness({span, low + best * step}))
+        best = i;
+    const auto by_u = [&](double u) { return nearness({span, u}); };
+    const int bits = std::numeric_limits<double>::digits / 2;
+    const auto found = boost::math::tools::brent_find_minima(
+        by_u, low + std::max(0, best - 1) * step,
+        low + std::min(steps, best + 1) * step, bits);
+    nearest = std::min(nearest, found.second);
   }
-  return Length::mm(greatest);
+  return Length::mm(-nearest);
 }
 
 void add_jig(std::vector<CheckLine>& lines,

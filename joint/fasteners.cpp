@@ -4,6 +4,8 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <cmath>
+#include <numeric>
 
 #include "joint/blind_rivets.h"
 #include "joint/bolts.h"
@@ -157,6 +159,31 @@ Result<std::vector<Grip>> grips_in_stock(const FastenerSpec& spec) {
   return grips;
 }
 
+/// Leaves a rivet only the grips in stock, and of its values only theirs.
+void keep_grips(FastenerSpec& spec, std::vector<Grip> grips) {
+  spec.grips = std::move(grips);
+  std::erase_if(spec.values, [&](const FastenerValue& value) {
+    return value.what.starts_with("greatest grip") &&
+           std::none_of(spec.grips.begin(), spec.grips.end(), [&](const Grip& grip) {
+             return value.what.ends_with(
+                 fmt::format(" {:.4g} mm", grip.length.in_mm()));
+           });
+  });
+}
+
+/// A length in the unit of the size: "19", or "7/8 in".
+std::string length_words(const FastenerSpec& spec, Length length) {
+  const bool in_inches = spec.size.find_first_of("#/") != std::string::npos;
+  const double sixteenths = length.in_inches() * 16;
+  const auto whole = std::lround(sixteenths);
+  if (!in_inches || std::abs(sixteenths - static_cast<double>(whole)) > 0.01)
+    return fmt::format("{:.4g}", length.in_mm());
+  const long part = std::gcd(whole % 16, 16L);
+  const std::string fraction = fmt::format("{}/{}", whole % 16 / part, 16 / part);
+  if (whole % 16 == 0) return fmt::format("{} in", whole / 16);
+  return whole < 16 ? fraction + " in" : fmt::format("{}-{} in", whole / 16, fraction);
+}
+
 }  // namespace
 
 Result<FastenerSpec> fastener(const FastenerChoice& choice) {
@@ -174,7 +201,7 @@ Result<FastenerSpec> fastener(const FastenerChoice& choice) {
   if (spec->kind == FastenerKind::BlindRivet) {
     auto grips = grips_in_stock(*spec);
     if (grips)
-      spec->grips = std::move(*grips);
+      keep_grips(*spec, std::move(*grips));
     else
       errors.insert(errors.end(), grips.error().begin(), grips.error().end());
   }
@@ -206,7 +233,7 @@ std::string fastener_name(const FastenerSpec& spec) {
 }
 
 std::string fastener_name(const FastenerSpec& spec, Length length) {
-  return fmt::format("{} x {:.4g}", fastener_name(spec), length.in_mm());
+  return fmt::format("{} x {}", fastener_name(spec), length_words(spec, length));
 }
 
 }  // namespace sheerlap

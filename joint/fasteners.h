@@ -72,7 +72,7 @@ std::optional<Length> serving_length(const FastenerSpec& spec, Length stack);
 /// The name of a fastener without its length: "tapping screw ST4.8".
 std::string fastener_name(const FastenerSpec& spec);
 
-/// The name a fastener is bought by: "tapping screw ST4.8 x 19".
+/// The name a fastener is bought by: "tapping screw ST4.8 x 19", "bolt 1/4 x 1-1/4 in".
 std::string fastener_name(const FastenerSpec& spec, Length length);
 
 }  // namespace sheerlap

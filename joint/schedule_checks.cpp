@@ -13,6 +13,9 @@ constexpr const char* class_table =
 constexpr const char* laboratory_tests =
     "US Forest Products Laboratory Report 1824 (1951)";
 
+/// Values no further apart count as equal: of two worst stations the first is named.
+constexpr double rounding_mm = 1e-6;
+
 /// An edge of the lap, and a station's distance from it.
 struct Edge {
   const char* id;
@@ -26,17 +29,16 @@ constexpr Edge top_edge{"schedule.edge_top", "the hull's top edge",
 
 const DrillStation& nearest(const std::vector<DrillStation>& stations,
                             const Edge& edge) {
-  return *std::min_element(stations.begin(), stations.end(),
-                           [&](const auto& a, const auto& b) {
-                             return a.*edge.distance < b.*edge.distance;
-                           });
+  return *std::min_element(
+      stations.begin(), stations.end(), [&](const auto& a, const auto& b) {
+        return (a.*edge.distance - b.*edge.distance).in_mm() < -rounding_mm;
+      });
 }
 
 void add_edge(Checks& checks,
               const std::vector<DrillStation>& stations,
               const Edge& edge,
               Length diameter) {
-  constexpr double rounding_mm = 1e-9;
   const DrillStation& worst = nearest(stations, edge);
   const double has = (worst.*edge.distance).in_mm();
   const auto add = [&](const std::string& id, double diameters, CheckState short_of,
@@ -86,7 +88,8 @@ Check length_served(const std::vector<DrillStation>& stations,
     const bool worse = worst == nullptr || (worst->length && !station.length);
     const bool as_bad =
         worst != nullptr && worst->length.has_value() == station.length.has_value();
-    if (worse || (as_bad && station.stack > worst->stack)) worst = &station;
+    if (worse || (as_bad && (station.stack - worst->stack).in_mm() > rounding_mm))
+      worst = &station;
   }
   const bool rivet = spec.kind == FastenerKind::BlindRivet;
   const std::string need = rivet ? "grip" : "length";

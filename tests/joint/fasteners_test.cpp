@@ -128,6 +128,20 @@ BOOST_AUTO_TEST_CASE(a_rivet_between_two_inch_grips_takes_the_longer) {
              tolerance(1e-12));
 }
 
+BOOST_AUTO_TEST_CASE(only_the_grips_in_stock_serve_and_are_listed) {
+  FastenerChoice stock = choice(FastenerKind::BlindRivet, "3/16");
+  stock.lengths = {Length::mm(12), Length::mm(16)};
+  const FastenerSpec spec = spec_of(stock);
+  // published: ISO 15981:2002: 12 grips 6 to 8, 16 grips 8 to 12
+  BOOST_TEST(spec.grips.size() == 2u);
+  BOOST_TEST(!serving_length(spec, Length::mm(5)).has_value());
+  BOOST_TEST(serving_length(spec, Length::mm(11))->in_mm() == 16);
+  std::size_t listed = 0;
+  for (const FastenerValue& value : spec.values)
+    listed += value.what.starts_with("greatest grip") ? 1 : 0;
+  BOOST_TEST(listed == 2u);
+}
+
 BOOST_AUTO_TEST_CASE(a_rivet_length_without_a_known_grip_is_refused) {
   FastenerChoice stock = choice(FastenerKind::BlindRivet, "4.8");
   stock.lengths = {Length::mm(14)};
@@ -142,6 +156,11 @@ BOOST_AUTO_TEST_CASE(a_fastener_is_bought_by_kind_size_and_length) {
   const FastenerSpec spec = spec_of(choice(FastenerKind::TappingScrew, "ST4.8"));
   BOOST_TEST(fastener_name(spec, Length::mm(19)) == "tapping screw ST4.8 x 19");
   BOOST_TEST(fastener_name(spec, Length::mm(9.5)) == "tapping screw ST4.8 x 9.5");
+  const FastenerSpec inch = spec_of(choice(FastenerKind::Bolt, "1/4"));
+  BOOST_TEST(fastener_name(inch, Length::inches(1.25)) == "bolt 1/4 x 1-1/4 in");
+  BOOST_TEST(fastener_name(inch, Length::inches(2)) == "bolt 1/4 x 2 in");
+  BOOST_TEST(fastener_name(inch, Length::inches(0.875)) == "bolt 1/4 x 7/8 in");
+  BOOST_TEST(fastener_name(inch, Length::mm(30)) == "bolt 1/4 x 30");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
