@@ -64,13 +64,14 @@ Result<std::string> text_of_file(const std::filesystem::path& path,
 }
 
 std::optional<TextFault> text_fault(std::string_view text) {
-  if (text.empty()) return TextFault{1, "is empty"};
+  if (text.empty())
+    return TextFault{1, "is empty: start from what the command new writes"};
   const std::size_t zero = text.find('\0');
   if (zero != std::string_view::npos)
-    return TextFault{line_at(text, zero), "is not text: it has a zero byte"};
+    return TextFault{line_at(text, zero), "has a zero byte: save it as UTF-8 text"};
   const std::size_t valid = valid_utf8_bytes(text);
   if (valid < text.size())
-    return TextFault{line_at(text, valid), "is not UTF-8 text: save it as UTF-8"};
+    return TextFault{line_at(text, valid), "is not UTF-8: save it as UTF-8 text"};
   return std::nullopt;
 }
 

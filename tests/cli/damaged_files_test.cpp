@@ -54,13 +54,14 @@ BOOST_AUTO_TEST_CASE(a_joint_file_that_is_no_toml_is_refused_with_its_line) {
   const struct {
     std::string text, message;
   } rows[] = {
-      {"", "joint.toml:1: the joint file is empty"},
+      {"",
+       "joint.toml:1: the joint file is empty: start from what the command new writes"},
       {std::string("title = \"a\"\nx\0y", 15),
-       "joint.toml:2: the joint file is not text: it has a zero byte"},
+       "joint.toml:2: the joint file has a zero byte: save it as UTF-8 text"},
       {"title = \"a\"\n# \xff\n",
-       "joint.toml:2: the joint file is not UTF-8 text: save it as UTF-8"},
+       "joint.toml:2: the joint file is not UTF-8: save it as UTF-8 text"},
       {"title = \"a\"\n# \xED\xA0\x80\n",
-       "joint.toml:2: the joint file is not UTF-8 text: save it as UTF-8"},
+       "joint.toml:2: the joint file is not UTF-8: save it as UTF-8 text"},
       {"[lap]\ndepth 50\n",
        "joint.toml:2: the file is not TOML 1.0: Error while parsing key-value pair: "
        "expected '=', saw '5'"},
@@ -79,6 +80,17 @@ BOOST_AUTO_TEST_CASE(a_joint_file_that_is_no_toml_is_refused_with_its_line) {
   };
   for (const auto& row : rows) BOOST_TEST_CONTEXT(row.message)
   check_messages(refusal_of(row.text), {row.message});
+}
+
+BOOST_AUTO_TEST_CASE(line_ends_and_a_byte_order_mark_change_nothing) {
+  std::string text;
+  for (const char c : full_joint_text) text += c == '\n' ? "\r\n" : std::string(1, c);
+  check_messages(refusal_of("\xEF\xBB\xBF" + text), {});
+  check_messages(refusal_of("\xEF\xBB\xBF" + replaced(text, "pitch_min = 40", "p = 4")),
+                 {"joint.toml:77: [layout] has no pitch_min: the smallest space from "
+                  "hole to hole",
+                  "joint.toml:79: unknown key \"p\" in [layout]: one of pitch_max, "
+                  "pitch_min, end_min, end_max, radius_min, round_to"});
 }
 
 BOOST_AUTO_TEST_CASE(a_joint_file_beyond_all_measure_is_refused_whole) {
@@ -100,11 +112,13 @@ BOOST_AUTO_TEST_CASE(a_table_nearly_ten_thousand_deep_is_taken_down_again) {
 
 BOOST_AUTO_TEST_CASE(a_sheer_table_that_is_no_text_is_refused_with_its_line) {
   check_messages(refusal_of(short_joint_text, ""),
-                 {"sheer.csv:1: the sheer table is empty"});
+                 {"sheer.csv:1: the sheer table is empty: start from what the command "
+                  "new writes"});
   check_messages(refusal_of(short_joint_text, "x,y,z\n0,0,\xff\n"),
-                 {"sheer.csv:2: the sheer table is not UTF-8 text: save it as UTF-8"});
-  check_messages(refusal_of(short_joint_text, std::string("x,y,z\0\n", 7)),
-                 {"sheer.csv:1: the sheer table is not text: it has a zero byte"});
+                 {"sheer.csv:2: the sheer table is not UTF-8: save it as UTF-8 text"});
+  check_messages(
+      refusal_of(short_joint_text, std::string("x,y,z\0\n", 7)),
+      {"sheer.csv:1: the sheer table has a zero byte: save it as UTF-8 text"});
 }
 
 BOOST_AUTO_TEST_CASE(rows_that_make_no_sheer_are_refused_with_their_lines) {
