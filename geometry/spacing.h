@@ -43,8 +43,8 @@ struct SpacingProblem {
   double to_mm = 0;
   StretchEnd start;
   StretchEnd end;
-  SpaceLimits limits;              ///< outside the zones
-  std::vector<SpaceZone> zones;    ///< any order; where two overlap both hold
+  SpaceLimits limits;                ///< outside the zones
+  std::vector<SpaceZone> zones;      ///< any order; where two overlap both hold
   std::vector<Forbidden> forbidden;  ///< any order, may overlap
   std::vector<double> fixed_mm;      ///< a point must be at each of these
 };
@@ -53,7 +53,7 @@ struct SpacingProblem {
 struct BridgedSpace {
   double from_mm = 0;
   double to_mm = 0;
-  double limit_mm = 0;     ///< the limit that is not kept
+  double limit_mm = 0;       ///< the limit that is not kept
   bool below_least = false;  ///< the space is too small, not too large
 };
 

@@ -1,0 +1,157 @@
+#include "geometry/spacing.h"
+
+#include <algorithm>
+#include <cassert>
+#include <limits>
+#include <optional>
+
+#include "geometry/spacing_even.h"
+#include "geometry/spacing_ground.h"
+#include "geometry/spacing_input.h"
+#include "geometry/spacing_path.h"
+#include "geometry/spacing_reach.h"
+
+namespace sheerlap {
+namespace {
+
+/// A limit that is exceeded by no more than this part of itself is kept.
+constexpr double kept = 1e-9;
+/// The slack that rounding asks for.
+constexpr double rounding = 1e-12;
+constexpr std::size_t any_number = std::numeric_limits<std::size_t>::max() - 1;
+
+/// A stretch whose limits can be kept, where need be after some were given up.
+struct Solvable {
+  SpacingGround ground;
+  double slack = 0;
+  std::size_t points = 0;
+};
+
+/// The limits as they are if that costs no point, otherwise with their tolerance.
+std::optional<Solvable> solvable(const SpacingProblem& problem,
+                                 const SpacingGiveWay& give_way) {
+  SpacingGround ground(problem, give_way);
+  const auto points = fewest_points(ground, {kept}, any_number);
+  if (!points) return std::nullopt;
+  const bool strict = fewest_points(ground, {2 * rounding}, *points).has_value();
+  return Solvable{std::move(ground), strict ? 2 * rounding : kept, *points};
+}
+
+/// A path that exceeds the greatest limits by as little as possible.
+struct LeastExcess {
+  SpacingPath path;
+  double slack = 0;  ///< of the limits it was sought with
+};
+
+/// The slacks are a little less than `solvable` allows: what is kept here can be kept
+/// there.
+std::optional<LeastExcess> least_excess(const SpacingGround& ground) {
+  const double slack = 0.9 * kept;
+  auto loose = best_path(ground, {slack}, GreatestLimits::Exceeded);
+  if (!loose) return std::nullopt;
+  auto strict = best_path(ground, {rounding}, GreatestLimits::Exceeded);
+  const double same =
+      2 * kept * ground.largest_space_mm() * static_cast<double>(loose->stops.size());
+  if (!strict || strict->stops.size() != loose->stops.size() ||
+      strict->excess_mm > loose->excess_mm + same)
+    return LeastExcess{std::move(*loose), slack};
+  return LeastExcess{std::move(*strict), rounding};
+}
+
+/// What has to be given up on a stretch that cannot keep its limits.
+std::optional<SpacingGiveWay> give_way_on(const SpacingGround& ground) {
+  const std::optional<LeastExcess> least = least_excess(ground);
+  if (!least) return std::nullopt;
+  SpacingGiveWay result;
+  const double hair = rounding * ground.scale_mm();
+  const auto keep_place = [&](const SpacingStop& stop) {
+    if (stop.cell != ground.start() && stop.cell != ground.end())
+      result.points_mm.push_back(stop.at_mm);
+  };
+  const std::vector<SpacingStop>& stops = least->path.stops;
+  for (std::size_t index = 0; index + 1 < stops.size(); ++index) {
+    const SpacingStop& here = stops[index];
+    const SpacingStop& next = stops[index + 1];
+    const SpacingStep step = ground.step(here.cell, next.cell, {least->slack});
+    if (next.at_mm - here.at_mm <= step.greatest_mm + hair) continue;
+    keep_place(here);
+    keep_place(next);
+    if (here.cell == ground.start())
+      result.at_start = true;
+    else
+      result.after_mm.push_back(here.at_mm);
+  }
+  return result;
+}
+
+/// The answer for a stretch that has no room for a point.
+Spacing without_points(const SpacingProblem& problem) {
+  const auto end_limits = [&](const StretchEnd& end) {
+    if (!end.mirrored) return SpaceLimits{end.least_mm, end.greatest_mm};
+    return SpaceLimits{problem.limits.least_mm / 2, problem.limits.greatest_mm / 2};
+  };
+  const SpaceLimits start = end_limits(problem.start);
+  const SpaceLimits end = end_limits(problem.end);
+  BridgedSpace whole{problem.from_mm, problem.to_mm, 0, false};
+  whole.below_least = problem.to_mm - problem.from_mm < start.least_mm + end.least_mm;
+  whole.limit_mm = whole.below_least ? start.least_mm + end.least_mm
+                                     : std::min(start.greatest_mm, end.greatest_mm);
+  return {{}, {whole}, 0};
+}
+
+/// The points of a path, and how its spaces keep their limits.
+Spacing described(const SpacingGround& ground, const SpacingPath& path) {
+  Spacing result;
+  for (std::size_t index = 0; index + 1 < path.stops.size(); ++index) {
+    const SpacingStop& here = path.stops[index];
+    const SpacingStop& next = path.stops[index + 1];
+    if (index > 0) result.points_mm.push_back(here.at_mm);
+    const SpacingStep asked = ground.asked(here.cell, next.cell);
+    const double distance = next.at_mm - here.at_mm;
+    const double slack = ground.slack_mm(asked, 1.02 * kept);
+    const bool below = distance < asked.least_mm - slack;
+    const bool above = distance > asked.greatest_mm + slack;
+    if (above)
+      result.bridged.push_back({here.at_mm, next.at_mm, asked.greatest_mm, false});
+    if (below) result.bridged.push_back({here.at_mm, next.at_mm, asked.least_mm, true});
+    if (!above && !below)
+      result.largest_mm = std::max(result.largest_mm, asked.spaces * distance);
+  }
+  return result;
+}
+
+Spacing solution(const Solvable& stretch, double largest_mm) {
+  const SpacingAllowance allowance{stretch.slack, largest_mm * (1 + rounding)};
+  const auto path = best_path(stretch.ground, allowance, GreatestLimits::Kept);
+  assert(path.has_value());
+  return described(stretch.ground, evened(stretch.ground, *path, largest_mm));
+}
+
+}  // namespace
+
+Result<std::vector<Spacing>> space_out(const std::vector<SpacingProblem>& stretches) {
+  Errors errors = spacing_errors(stretches);
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+
+  std::vector<std::optional<Solvable>> solvables;
+  double largest = 0;
+  for (const SpacingProblem& problem : stretches) {
+    std::optional<Solvable> stretch = solvable(problem, {});
+    if (!stretch) {
+      const auto give_way = give_way_on(SpacingGround(problem, {}));
+      if (give_way) stretch = solvable(problem, *give_way);
+      assert(!give_way || stretch.has_value());
+    }
+    if (stretch)
+      largest = smallest_largest_space(stretch->ground, stretch->slack, stretch->points,
+                                       largest);
+    solvables.push_back(std::move(stretch));
+  }
+  std::vector<Spacing> result;
+  for (std::size_t index = 0; index < stretches.size(); ++index)
+    result.push_back(solvables[index] ? solution(*solvables[index], largest)
+                                      : without_points(stretches[index]));
+  return result;
+}
+
+}  // namespace sheerlap
