@@ -91,7 +91,10 @@ void Curve::measure(std::size_t span) {
   const double end = at({span, h}).second.norm();
   measured.bend = h * std::fmax(start, end);
   measured.girth_mm = integral(
-      [&](double u) { return at({span, u}).first.norm(); }, 0, h, measured.bend);
+      [&](double u) {
+        return at({span, u}).first.norm();
+      },
+      0, h, measured.bend);
 }
 
 double Curve::girth_share(Place place) const {
@@ -102,6 +105,21 @@ double Curve::girth_share(Place place) const {
   const auto speed = [&](double u) { return at({place.span, u}).first.norm(); };
   const double bend = span.bend < 0.1 ? std::fmin(span.bend, 0.01) : span.bend;
   return integral(speed, 0, place.u_mm, bend) / span.girth_mm;
+}
+
+double Curve::u_at_girth_share(std::size_t span, double share) const {
+  const Span& whole = spans_[span];
+  double low = 0;
+  double high = whole.chord_mm;
+  double u = share * whole.chord_mm;
+  for (int step = 0; step < 60 && high - low > 1e-13 * whole.chord_mm; ++step) {
+    const double missing = share - girth_share({span, u});
+    (missing > 0 ? low : high) = u;
+    const double newton = u + missing * whole.girth_mm / at({span, u}).first.norm();
+    if (std::abs(newton - u) <= 1e-13 * whole.chord_mm) break;
+    u = newton > low && newton < high ? newton : (low + high) / 2;
+  }
+  return u;
 }
 
 Jet Curve::at(Place place) const {
@@ -142,10 +160,8 @@ Curve Curve::with_knot(Place place) const {
   const Jet jet = at(place);
   Span& first = result.spans_[place.span];
   first.chord_mm = u;
-  const Span second{whole.chord_mm - u,
-                    {jet.point, jet.first, jet.second / 2, c[3]},
-                    0,
-                    0};
+  const Span second{
+      whole.chord_mm - u, {jet.point, jet.first, jet.second / 2, c[3]}, 0, 0};
   const auto after = static_cast<std::ptrdiff_t>(place.span + 1);
   result.spans_.insert(result.spans_.begin() + after, second);
   result.smooth_.insert(result.smooth_.begin() + after, true);

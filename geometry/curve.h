@@ -25,8 +25,8 @@ struct Jet {
 
 /// How the points are to be joined.
 struct CurveShape {
-  bool closed = false;  ///< the last point joins the first, which is not repeated
-  bool straight = false;        ///< chords in place of a spline
+  bool closed = false;    ///< the last point joins the first, which is not repeated
+  bool straight = false;  ///< chords in place of a spline
   std::vector<bool> knuckles;  ///< one a point: the curve may turn sharply there
 };
 
@@ -57,6 +57,9 @@ class Curve {
   double girth_mm(std::size_t span) const { return spans_[span].girth_mm; }
   /// The share of its span's arc length at a place; clamped to 0 and 1 beyond it.
   double girth_share(Place place) const;
+  /// The parameter of a span at which that share, 0 to 1, of its arc length is run.
+  /// @accuracy  1e-12 of the chord
+  double u_at_girth_share(std::size_t span, double share) const;
   /// The place `du_mm` further on; a knuckle or a free end is not passed but carried
   /// straight on.
   Place moved(Place place, double du_mm) const;

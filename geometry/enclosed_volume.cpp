@@ -33,6 +33,23 @@ DepthBand positive_part(const Line& difference, DepthBand band) {
   return above ? DepthBand{band.from_mm, crossing} : DepthBand{crossing, band.to_mm};
 }
 
+/// How far the outer face stands outside the inner one at a knot.
+struct Apart {
+  double top, low, lap;
+};
+
+Apart apart(const RuledOffsets& inner, const RuledOffsets& outer) {
+  return {outer.top_mm - inner.top_mm, outer.low_mm - inner.low_mm, inner.lap_mm};
+}
+
+/// The real roots of a x^2 + b x + c.
+std::vector<double> roots(double a, double b, double c) {
+  const double square = b * b - 4 * a * c;
+  if (!(square >= 0)) return {};
+  const double q = -(b + std::copysign(std::sqrt(square), b)) / 2;
+  return {q / a, c / q};
+}
+
 }  // namespace
 
 DepthBand EnclosedSpace::band(Place place) const {
@@ -61,34 +78,51 @@ double EnclosedSpace::section_mm2(Place place) const {
   return volume_by_u(place) / inner_.curve().at(place).first.norm();
 }
 
+std::vector<double> EnclosedSpace::cuts(const SpanPart& part) const {
+  const Curve& curve = inner_.curve();
+  const std::size_t next = curve.knot_after(part.span);
+  const Apart from = apart(inner_.offsets(part.span), outer_.offsets(part.span));
+  const Apart to = apart(inner_.offsets(next), outer_.offsets(next));
+  std::vector<double> cuts{part.from_u, part.to_u};
+  const auto add = [&](double share) {
+    if (!(share > 0 && share < 1)) return;
+    const double u = curve.u_at_girth_share(part.span, share);
+    if (u > part.from_u && u < part.to_u) cuts.push_back(u);
+  };
+  const double lap_step = to.lap - from.lap;
+  add(-from.low / (to.low - from.low));
+  for (const double edge : {band_.from_mm, band_.to_mm}) {
+    add((edge - from.lap) / lap_step);
+    // lap times the opening at this depth, a quadratic in the share
+    const double spread = from.low - from.top;
+    const double top_step = to.top - from.top;
+    const double spread_step = to.low - to.top - spread;
+    for (const double share :
+         roots(top_step * lap_step,
+               top_step * from.lap + from.top * lap_step + spread_step * edge,
+               from.top * from.lap + spread * edge))
+      add(share);
+  }
+  std::sort(cuts.begin(), cuts.end());
+  return cuts;
+}
+
 double EnclosedSpace::volume_mm3(const SpanPart& part) const {
   const auto opens_at = [&](double u, bool low) {
     const Place place{part.span, u};
     const DepthBand here = band(place);
     const double depth = low ? here.to_mm : here.from_mm;
-    return outer_.offset(place, depth).offset - inner_.offset(place, depth).offset;
+    return outer_.offset(place, depth).offset > inner_.offset(place, depth).offset;
   };
-  // the integrand has a kink where an edge of the band opens or closes
-  std::vector<double> cuts{part.from_u, part.to_u};
-  for (const bool low : {false, true}) {
-    double from = part.from_u;
-    double to = part.to_u;
-    const bool open_at_start = opens_at(from, low) > 0;
-    if (open_at_start == (opens_at(to, low) > 0)) continue;
-    for (int step = 0; step < 60 && from < to; ++step) {
-      const double middle = (from + to) / 2;
-      ((opens_at(middle, low) > 0) == open_at_start ? from : to) = middle;
-    }
-    cuts.push_back(from);
-  }
-  std::sort(cuts.begin(), cuts.end());
   const auto rate = [&](double u) { return volume_by_u({part.span, u}); };
+  const double smooth =
+      std::max(inner_.variation(part.span), outer_.variation(part.span));
+  const std::vector<double> ends = cuts(part);
   double volume = 0;
-  for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
-    const double middle = (cuts[i] + cuts[i + 1]) / 2;
-    const bool partly_open = (opens_at(middle, false) > 0) != (opens_at(middle, true) > 0);
-    const double bend = std::max(inner_.curve().bend(part.span), 1e-9);
-    volume += integral(rate, cuts[i], cuts[i + 1], partly_open ? 1 : bend);
+  for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
+    const double middle = (ends[i] + ends[i + 1]) / 2;
+    const bool partly_open = opens_at(middle, false) != opens_at(middle, true);
+    volume += integral(rate, ends[i], ends[i + 1], partly_open ? 1 : smooth);
   }
   return volume;
 }

@@ -40,9 +40,13 @@ class EnclosedSpace {
   DepthBand band(Place place) const;
   /// The volume for each unit of the curve's own arc length (mm2): the joint's section.
   double section_mm2(Place place) const;
+  /// Parameters within a part, its ends among them and in order, between which the
+  /// band's edges are smooth and open all along or not at all.
+  std::vector<double> cuts(const SpanPart& part) const;
   /// The volume over a part of a span (mm3), mitres at its ends left out.
   double volume_mm3(const SpanPart& part) const;
-  /// What the mitre at a knuckle adds (mm3).
+  /// What the mitre at a knuckle adds (mm3); the lap is taken as deep in it as at the
+  /// knuckle itself.
   Result<double> mitre_volume_mm3(std::size_t knot) const;
 
  private:

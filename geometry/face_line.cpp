@@ -39,7 +39,7 @@ Result<FaceLine> FaceLine::at_depth(std::shared_ptr<const RuledFace> face,
 
 double FaceLine::smooth_length_mm(std::size_t span, double from_u, double to_u) const {
   const auto speed = [&](double u) { return at({span, u}).by_u.norm(); };
-  return integral(speed, from_u, to_u, face_->curve().bend(span));
+  return integral(speed, from_u, to_u, face_->variation(span));
 }
 
 double FaceLine::length_mm(std::size_t span, double from_u, double to_u) const {
@@ -66,8 +66,7 @@ double FaceLine::u_at(std::size_t span, double length_mm) const {
   double run = this->length_mm(span, begin, u);
   for (int step = 0; step < 50; ++step) {
     const double missing = length_mm - run;
-    const double next =
-        std::clamp(u + missing / at({span, u}).by_u.norm(), begin, end);
+    const double next = std::clamp(u + missing / at({span, u}).by_u.norm(), begin, end);
     if (std::abs(next - u) <= 1e-13 * (end - begin)) return next;
     run += this->length_mm(span, u, next);
     u = next;

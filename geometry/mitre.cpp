@@ -24,12 +24,15 @@ double cross(const Vector2& a, const Vector2& b) {
 }
 
 /// Twice the area swept about `centre` along the line from one parameter to another.
-double swept_twice(const PlanLine& line, const Point2& centre, Place from, double to_u) {
+double swept_twice(const PlanLine& line,
+                   const Point2& centre,
+                   Place from,
+                   double to_u) {
   const auto rate = [&](double u) {
     const FacePoint point = line.at({from.span, u});
     return cross(point.point.head<2>() - centre, point.by_u.head<2>());
   };
-  return integral(rate, from.u_mm, to_u, line.face.curve().bend(from.span));
+  return integral(rate, from.u_mm, to_u, line.face.variation(from.span));
 }
 
 }  // namespace
@@ -43,8 +46,7 @@ Result<Mitre> mitre(const RuledFace& face, std::size_t knot, double depth_mm) {
   const PlanFrame start = plan_frame(curve.at({knot, 0}));
   const double turn =
       -std::atan2(cross(end.along, start.along), end.along.dot(start.along));
-  const double reach =
-      face.offset({knot, 0}, depth_mm).offset * std::tan(turn / 2);
+  const double reach = face.offset({knot, 0}, depth_mm).offset * std::tan(turn / 2);
 
   Mitre result{chord + reach / end.speed, -reach / start.speed, 0};
   for (int step = 0; step < 30; ++step) {

@@ -14,8 +14,8 @@ namespace sheerlap {
 struct Mitre {
   double end_u_mm = 0;    ///< where the part before the knuckle ends, in its last span
   double start_u_mm = 0;  ///< where the part after it starts, in its first span
-  double area_mm2 = 0;  ///< in plan, between the two sections square to the curve at
-                        ///< the knuckle and the face; negative where they overlap
+  double area_mm2 = 0;    ///< in plan, between the two sections square to the curve at
+                          ///< the knuckle and the face; negative where they overlap
 };
 
 /// @param knot  a knuckle of the face's curve, where two spans join

@@ -1,6 +1,7 @@
 #include "geometry/ruled_face.h"
 
 #include <Eigen/Geometry>
+#include <algorithm>
 #include <cassert>
 #include <cmath>
 #include <utility>
@@ -17,11 +18,22 @@ double between(double from, double to, double share) {
 double FacePoint::area_mm() const { return by_u.cross(by_depth).norm(); }
 
 RuledFace::RuledFace(std::shared_ptr<const Curve> curve,
-                     std::vector<RuledOffsets> offsets, double thickness_mm)
+                     std::vector<RuledOffsets> offsets,
+                     double thickness_mm)
     : curve_(std::move(curve)),
       offsets_(std::move(offsets)),
       thickness_mm_(thickness_mm) {
   assert(offsets_.size() == curve_->knots());
+}
+
+double RuledFace::variation(std::size_t span) const {
+  const RuledOffsets& from = offsets_[span];
+  const RuledOffsets& to = offsets_[curve_->knot_after(span)];
+  const double lap_change =
+      std::abs(to.lap_mm - from.lap_mm) / std::min(from.lap_mm, to.lap_mm);
+  const double slope_change = std::abs((to.low_mm - to.top_mm) / to.lap_mm -
+                                       (from.low_mm - from.top_mm) / from.lap_mm);
+  return std::max({curve_->bend(span), lap_change, slope_change});
 }
 
 double RuledFace::lap_mm(Place place) const {
@@ -44,8 +56,7 @@ OffsetJet RuledFace::offset(Place place, double depth_mm) const {
   const double slope = spread / lap;
   const double lean = std::hypot(1, slope);
   OffsetJet jet{top + slope * depth_mm + thickness_mm_ * lean, 0, slope};
-  const bool carried_on =
-      place.u_mm < 0 || place.u_mm > curve_->chord_mm(place.span);
+  const bool carried_on = place.u_mm < 0 || place.u_mm > curve_->chord_mm(place.span);
   if (level || carried_on) return jet;
   const double share_by_u =
       curve_->at(place).first.norm() / curve_->girth_mm(place.span);

@@ -71,6 +71,10 @@ class RuledFace {
   const Curve& curve() const { return *curve_; }
   const std::shared_ptr<const Curve>& shared_curve() const { return curve_; }
 
+  const RuledOffsets& offsets(std::size_t knot) const { return offsets_[knot]; }
+  /// How much the face changes within a span: the bend of the curve (radians), the
+  /// lap's change as a share of it, or the change of the slope, whichever is greatest.
+  double variation(std::size_t span) const;
   /// The depth of the lap at a place (mm).
   double lap_mm(Place place) const;
   OffsetJet offset(Place place, double depth_mm) const;

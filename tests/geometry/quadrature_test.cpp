@@ -41,6 +41,22 @@ BOOST_AUTO_TEST_CASE(an_integral_of_nothing_but_rounding_costs_no_more_than_anot
   BOOST_TEST(calls < 1000);
 }
 
+BOOST_AUTO_TEST_CASE(the_cost_does_not_hang_on_the_unit) {
+  // property: the same function of a length in mm, in m, and near a large offset
+  const auto calls = [](double unit, double offset) {
+    int count = 0;
+    const auto speed = [&](double x) {
+      const double noise = (std::sin(x / unit) + offset) - offset;
+      return ++count, std::sqrt(1 + noise * noise);
+    };
+    integral(speed, 0, unit, 1);
+    return count;
+  };
+  BOOST_TEST(calls(1e-3, 0) == calls(1, 0));
+  BOOST_TEST(calls(1e3, 0) == calls(1, 0));
+  BOOST_TEST(calls(1, 1e4) == calls(1, 0));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
