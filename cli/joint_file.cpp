@@ -108,7 +108,7 @@ std::optional<std::string> sheer_text(const std::filesystem::path& joint_file,
   reading.sources.sheer_table = path.string();
   auto text = text_of_file(path, largest_sheer_table);
   if (!text) {
-    for (Error error : text.error())
+    for (const Error& error : text.error())
       reading.errors.push_back(
           {error.kind, "sheer.file", path.string() + " " + error.message});
     return std::nullopt;
