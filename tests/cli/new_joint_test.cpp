@@ -6,8 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "joint/fit.h"
-#include "joint/perimeter.h"
+#include "joint/job.h"
 #include "tests/cli/boat_folder.h"
 
 namespace sheerlap {
@@ -33,11 +32,6 @@ std::vector<std::string> refusal_by(const std::filesystem::path& folder) {
   return messages;
 }
 
-void check_none_fails(const Checks& checks) {
-  for (const Check& check : checks)
-    BOOST_TEST((check.state != CheckState::Fail), check.id << ": " << check.what);
-}
-
 BOOST_AUTO_TEST_SUITE(new_joint)
 
 BOOST_AUTO_TEST_CASE(a_new_joint_reads_and_uses_no_default) {
@@ -55,18 +49,19 @@ BOOST_AUTO_TEST_CASE(a_new_joint_reads_and_uses_no_default) {
   BOOST_TEST(file->joint.order.has_value());
 }
 
-BOOST_AUTO_TEST_CASE(a_new_joint_is_fair_and_fits) {
+BOOST_AUTO_TEST_CASE(a_new_joint_is_fair_and_no_check_of_it_fails) {
   const BoatFolder folder;
   BOOST_TEST_REQUIRE(write_new_joint(folder.path()).has_value());
   const auto file = folder.read();
   BOOST_TEST_REQUIRE(file.has_value());
-  const auto round = perimeter(file->joint);
-  BOOST_TEST_REQUIRE(round.has_value());
-  BOOST_TEST(round->checks.size() == 0u);  // each would be a warning of fairness
-  BOOST_TEST(round->sides.size() == 3u);
-  const auto fitted = fit(file->joint, *round);
-  BOOST_TEST_REQUIRE(fitted.has_value());
-  check_none_fails(fitted->checks);
+  const auto job = work_out(file->joint, Parts::all());
+  BOOST_REQUIRE_MESSAGE(job.has_value(), job.error().front().message);
+  BOOST_TEST(job->perimeter.checks.size() == 0u);  // each would warn of a false hollow
+  BOOST_TEST(job->perimeter.sides.size() == 3u);
+  BOOST_TEST(job->schedule.has_value());
+  BOOST_TEST(job->order.has_value());
+  for (const Check& check : job->checks)
+    BOOST_TEST((check.state != CheckState::Fail), check.id << ": " << check.what);
 }
 
 BOOST_AUTO_TEST_CASE(a_file_that_is_there_is_named_and_nothing_is_written) {
