@@ -125,8 +125,8 @@ void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
 }  // namespace
 
 Result<Job> work_out(Joint joint, const Parts& parts) {
-  Parts wanted = parts;
-  const std::vector<Lack> lacking = take_out_lacking(wanted, joint);
+  Parts asked = parts;
+  const std::vector<Lack> lacking = take_out_lacking(asked, joint);
   ErrorList errors;
   if (!parts.leave_out) errors.add(lacking_errors(lacking));
   Job job;
@@ -134,7 +134,10 @@ Result<Job> work_out(Joint joint, const Parts& parts) {
   std::optional<Perimeter> line = errors.take(perimeter(job.joint));
   if (!line) return tl::unexpected(errors.release());
   job.perimeter = std::move(*line);
-  work_out_parts(job, with_needs(wanted, job.joint), errors);
+  // what a part that lacks its own table needs is tried too, for its errors
+  Parts tried = with_needs(parts, job.joint);
+  take_out_lacking(tried, job.joint);
+  work_out_parts(job, tried, errors);
   if (!errors.empty()) return tl::unexpected(errors.release());
   job.checks = all_checks(job, lacking);
   return job;

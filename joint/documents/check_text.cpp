@@ -21,17 +21,30 @@ std::string amount(double value, int count, const std::string& unit) {
   return at_most_decimals(value, count) + (unit.empty() ? "" : " " + unit);
 }
 
+/// How a check's numbers are shown in the document's unit.
+struct Scale {
+  double factor = 1;
+  std::string unit;
+  int decimals = 2;
+};
+
+Scale scale_of(const std::string& unit, LengthUnit shown) {
+  const double inches_in_mm = Length::mm(1).in_inches();
+  if (shown == LengthUnit::Inches && unit == "mm") return {inches_in_mm, "in", 3};
+  if (shown == LengthUnit::Inches && unit == "mm2")
+    return {inches_in_mm * inches_in_mm, "sq in", 4};
+  return {1, unit == "mm2" ? "sq mm" : unit, 2};
+}
+
 /// "0.6 mm against 1 mm", lengths in the document's unit; with as many decimals as it
 /// takes to tell the two apart.
 std::string value_against_limit(const Check& check, const NumberStyle& style) {
-  const bool in_inches = check.unit == "mm" && style.unit() == LengthUnit::Inches;
-  const double scale = in_inches ? Length::mm(1).in_inches() : 1;
-  const std::string unit = in_inches ? "in" : check.unit;
-  int count = in_inches ? 3 : 2;
+  const Scale scale = scale_of(check.unit, style.unit());
+  int count = scale.decimals;
   std::string value, limit;
   do {
-    value = amount(check.value * scale, count, unit);
-    limit = amount(*check.limit * scale, count, unit);
+    value = amount(check.value * scale.factor, count, scale.unit);
+    limit = amount(*check.limit * scale.factor, count, scale.unit);
   } while (value == limit && check.value != *check.limit && ++count < 10);
   return fmt::format("{} against {}", value, limit);
 }

@@ -111,6 +111,10 @@ Json station_json(const DrillStation& station) {
 
 }  // namespace
 
+std::string json_text(const Json& object) {
+  return object.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
 Json number(double value) {
   assert(std::isfinite(value));
   // a negative zero would read as a side of its own

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <string>
 
 #include "geometry/quantity.h"
 #include "joint/adhesive.h"
@@ -13,6 +14,10 @@
 namespace sheerlap {
 
 using Json = nlohmann::ordered_json;
+
+/// An object as text: two blanks to a level, ended by a line feed. Text that is not
+/// UTF-8 has its bad bytes replaced.
+std::string json_text(const Json& object);
 
 /// A finite number; null if there is none.
 Json number(double value);

@@ -36,16 +36,19 @@ std::string lines(const Order& order, const NumberStyle& style) {
 
 std::string allowances(const Order& order, const NumberStyle& style) {
   TextTable table;
-  table.columns = {{{"item"}, Align::Left},
-                   {{"allowance"}, Align::Left},
+  table.columns = {{{"item and allowance"}, Align::Left},
                    {{"amount"}},
                    {{"unit"}, Align::Left},
                    {{"basis"}, Align::Left}};
-  for (const Allowance& allowance : order.allowances)
-    table.rows.push_back({style.sentence(allowance.item),
-                          style.sentence(allowance.what),
+  const std::string* item = nullptr;
+  for (const Allowance& allowance : order.allowances) {
+    if (item == nullptr || *item != allowance.item)
+      table.rows.push_back({style.sentence(allowance.item), "", "", ""});
+    item = &allowance.item;
+    table.rows.push_back({"  " + style.sentence(allowance.what),
                           at_most_decimals(allowance.amount, 1), allowance.unit,
                           style.sentence(allowance.basis)});
+  }
   return "\nWhat the needs are made of\n" + text_of(table);
 }
 

@@ -62,7 +62,7 @@ std::string result_json(const Job& job) {
     result["order_per_boat"] = number(job.order->per_boat);
   }
   result["checks"] = checks_json(job.checks);
-  return result.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return json_text(result);
 }
 
 }  // namespace sheerlap

@@ -157,16 +157,23 @@ std::string jigs(const Schedule& schedule, const NumberStyle& style) {
   return "\nJigs, girth from first hole to last\n" + text_of(table);
 }
 
-std::string check_lines(const Schedule& schedule, const NumberStyle& style) {
+/// The check lines of one side; empty if it has none.
+std::string check_lines(const Schedule& schedule,
+                        SideName side,
+                        const NumberStyle& style) {
   TextTable table;
-  table.columns = {{{"side"}, Align::Left},     {{"from"}, Align::Left},
-                   {{"to"}, Align::Left},       {{style.unit_name()}},
-                   {{"measured"}, Align::Left}, {{"check of"}, Align::Left}};
+  table.columns = {{{style.unit_name()}},
+                   {{"measured"}, Align::Left},
+                   {{"from, to and what of"}, Align::Left}};
   for (const CheckLine& line : schedule.check_lines)
-    table.rows.push_back({side_word(line.side), line.from, line.to,
-                          style.span(line.value), style.sentence(line.measured),
-                          style.sentence(line.what)});
-  return "\nDimensions to check the setting-out by\n" + text_of(table);
+    if (line.side == side)
+      table.rows.push_back(
+          {style.span(line.value), style.sentence(line.measured),
+           fmt::format("{} to {}: {}", line.from, line.to, style.sentence(line.what))});
+  if (table.rows.empty()) return "";
+  return fmt::format("\n{}: dimensions to check the setting-out by\n",
+                     capitalised(side_word(side))) +
+         text_of(table);
 }
 
 std::string kit(const Job& job, const NumberStyle& style) {
@@ -190,7 +197,8 @@ std::string schedule_text(const Job& job, const NumberStyle& style) {
   for (const PerimeterSide& side : job.perimeter.sides)
     text += side_text(job, side.name, style);
   text += drilling_notes(job, style) + jigs(*job.schedule, style);
-  if (!job.schedule->check_lines.empty()) text += check_lines(*job.schedule, style);
+  for (const PerimeterSide& side : job.perimeter.sides)
+    text += check_lines(*job.schedule, side.name, style);
   return text + kit(job, style);
 }
 

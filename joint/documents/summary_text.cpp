@@ -62,9 +62,9 @@ std::string adhesive_words(const AdhesivePlan& plan) {
 }
 
 std::string order_words(const Order& order, const NumberStyle& style) {
-  std::string text = fmt::format("{}:", counted(order.boats, "boat"));
+  std::string text = fmt::format("{}, packs to buy:", counted(order.boats, "boat"));
   for (const OrderLine& line : order.lines)
-    text += fmt::format("{} {} x {}", &line == &order.lines.front() ? "" : ",",
+    text += fmt::format("{} {} of {}", &line == &order.lines.front() ? "" : ",",
                         line.packs, style.sentence(line.item));
   if (order.total) text += fmt::format("; {} in all", decimals(*order.total, 2));
   return text;

@@ -50,6 +50,11 @@ BOOST_AUTO_TEST_CASE(a_check_in_inches_has_no_millimetres) {
   // derived: 12.7 mm = 0.5 in
   BOOST_TEST(text.find("0.5 in against 1 in") != std::string::npos);
   BOOST_TEST(text.find("mm") == std::string::npos);
+  Check area = check_of(CheckState::Fail, 1290.32, 645.16);
+  area.unit = "mm2";
+  // derived: 645.16 mm2 = 25.4 mm x 25.4 mm
+  BOOST_TEST(check_list({area}, in_inches).find("2 sq in against 1 sq in") !=
+             std::string::npos);
 }
 
 BOOST_AUTO_TEST_CASE(a_check_without_a_limit_stands_without_numbers) {

@@ -62,7 +62,9 @@ BOOST_AUTO_TEST_CASE(an_order_leaves_prices_that_are_not_known_empty) {
 BOOST_AUTO_TEST_CASE(allowances_name_the_item_they_belong_to) {
   BOOST_TEST(allowances_csv(*sample_job().order) ==
              "item,allowance,amount,unit,basis\r\n"
-             "two-part paste,squeeze-out,24000,ml,10 % of the joint volume\r\n");
+             "two-part paste,squeeze-out,24000,ml,10 % of the joint volume\r\n"
+             "tapping screw ST4.8 x 19,box rounding,48,pieces,"
+             "\"up to whole boxes of 100, once for the run\"\r\n");
 }
 
 BOOST_AUTO_TEST_SUITE_END()

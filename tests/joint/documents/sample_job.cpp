@@ -116,8 +116,9 @@ Schedule sample_schedule() {
                        sample_station("T02", SideName::Transom, 166)};
   schedule.stations[1].chord = Length::mm(90.4);
   schedule.stations[5].length.reset();
-  schedule.check_lines = {{SideName::Starboard, "every fifth hole", "S01", "S02",
-                           Length::mm(90.4), "straight"}};
+  schedule.check_lines = {{SideName::Starboard, "closing space after 45 pitches", "S02",
+                           "starboard transom corner", Length::mm(110),
+                           "girth on the drill line"}};
   schedule.jigs = {{"S1", SideName::Starboard, 0, 1}};
   return schedule;
 }
@@ -142,7 +143,9 @@ Order sample_order() {
   order.lines = {{"two-part paste", 270, "packs", 1, 270, 34.0, 9180.0},
                  {"ST4.8 x 19 mm tapping screw", 630, "pieces", 100, 7, {}, {}}};
   order.allowances = {
-      {"two-part paste", "squeeze-out", 24000, "ml", "10 % of the joint volume"}};
+      {"two-part paste", "squeeze-out", 24000, "ml", "10 % of the joint volume"},
+      {"tapping screw ST4.8 x 19", "box rounding", 48, "pieces",
+       "up to whole boxes of 100, once for the run"}};
   order.shelf = ShelfCap{90, 200, 2};
   order.total = 9180;
   order.per_boat = 76.5;
