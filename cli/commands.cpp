@@ -1,0 +1,103 @@
+#include "cli/commands.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cassert>
+
+#include "joint/documents/text_table.h"
+
+namespace sheerlap {
+namespace {
+
+const char* const options_help =
+    "Options, before or after the command\n"
+    "  --units mm|in  unit of lengths in reports and CSV files; if not given, the "
+    "joint\n"
+    "                 file's own. In inches, running dimensions are fractions, all "
+    "else\n"
+    "                 decimals. JSON is always metric.\n"
+    "  --json         print the result as JSON and nothing else; `job` then writes\n"
+    "                 documents only if --out says where\n"
+    "  --quiet        print the verdict line only\n"
+    "  --out DIR      with `job`: the folder for the documents; if not given, the "
+    "joint\n"
+    "                 file's name with \"-joint\" in place of its ending, in the "
+    "current\n"
+    "                 folder\n"
+    "  --version      print the version\n"
+    "  --help         print this, or the help of the command named\n";
+
+const char* const exit_help =
+    "Exit status\n"
+    "  0  done; every check passes or only warns\n"
+    "  1  done, documents written; a check fails\n"
+    "  2  the input is wrong; nothing was written\n"
+    "  3  a file could not be read or written\n";
+
+}  // namespace
+
+const std::vector<CommandWords>& all_commands() {
+  static const std::vector<CommandWords> commands{
+      {Command::New, "new", "DIR", "write a commented joint file, ready to run",
+       "Makes the folder DIR and writes a joint file with its sheer table into it. "
+       "A file that is there already is never written over."},
+      {Command::Check, "check", "JOINT.toml", "is the input right?",
+       "Reads the joint file and its table, tries every command on it, and tells what "
+       "was understood. All that is wrong is listed at once, with file and line."},
+      {Command::Fit, "fit", "JOINT.toml",
+       "does the lid go over the box all the way round?",
+       "The gap between hull and lip all round and down the lap, held against the "
+       "adhesive's gap window. Needs [adhesive]."},
+      {Command::Adhesive, "adhesive", "JOINT.toml",
+       "volume in the joint, beads, amount to lay, time",
+       "The volume between the faces, the beads to lay, what one boat takes with "
+       "squeeze-"
+       "out, waste and nozzles, and with [shop] the time from first bead to last "
+       "fastener. Needs [adhesive]."},
+      {Command::Layout, "layout", "JOINT.toml",
+       "where the fasteners go, and why each one is there",
+       "The fewest holes that keep every limit, as evenly spaced as can be. A stretch "
+       "whose limit cannot be kept is bridged, and said so."},
+      {Command::Schedule, "schedule", "JOINT.toml",
+       "the drilling schedule, side by side, jig by jig",
+       "For each hole: running girth, pitch, chord, X Y Z, bit direction, edge "
+       "distances, "
+       "gap, fastener length, drill sizes and jig."},
+      {Command::Order, "order", "JOINT.toml", "what to buy for the run of boats",
+       "Packs and boxes rounded up once for the run, every allowance on its own line. "
+       "Needs [adhesive] and [order]."},
+      {Command::Job, "job", "JOINT.toml", "all of these, every document into a folder",
+       "Works out everything the joint file has the tables for, prints the summary and "
+       "writes the reports, CSV files and result.json into the folder of --out: all of "
+       "them or none. Other files there are left alone."}};
+  return commands;
+}
+
+const CommandWords& words_of(Command command) {
+  const auto& all = all_commands();
+  const auto found =
+      std::find_if(all.begin(), all.end(),
+                   [&](const CommandWords& words) { return words.command == command; });
+  assert(found != all.end());
+  return *found;
+}
+
+std::string help_text() {
+  std::string text =
+      "sheerlap sets out the joint where a deck's lip laps the hull of a GRP boat\n\n"
+      "  sheerlap COMMAND JOINT.toml [options]\n\n"
+      "Commands\n";
+  for (const CommandWords& words : all_commands())
+    text +=
+        fmt::format("  {:<20} {}\n", words.name + " " + words.argument, words.answers);
+  return text + "\n" + options_help + "\n" + exit_help;
+}
+
+std::string help_text(Command command) {
+  const CommandWords& words = words_of(command);
+  return fmt::format("sheerlap {} {} [options]\n\n{}\n{}\n{}", words.name,
+                     words.argument, wrapped(words.more), options_help, exit_help);
+}
+
+}  // namespace sheerlap

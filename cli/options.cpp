@@ -1,0 +1,153 @@
+#include "cli/options.h"
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <string_view>
+
+#include "cli/commands.h"
+#include "cli/nearest_word.h"
+#include "cli/version.h"
+#include "joint/documents/printable.h"
+
+namespace sheerlap {
+namespace {
+
+/// The command line as words, before any of them is judged.
+struct RawOptions {
+  std::string command, target, unit;
+  std::optional<std::string> out;
+  bool json = false, quiet = false, help = false, version = false;
+  std::vector<std::string> surplus;  ///< unknown options and arguments too many
+};
+
+/// "--units" of a message that starts with it, as the parser's do.
+std::string first_word(const std::string& message) {
+  return message.substr(0, message.find(':'));
+}
+
+/// One flat set of options, so that they may stand anywhere.
+Result<RawOptions> raw_options(std::vector<std::string> arguments) {
+  RawOptions raw;
+  CLI::App app;
+  app.set_help_flag();
+  app.allow_extras();
+  app.add_option("command", raw.command);
+  app.add_option("target", raw.target);
+  std::string out;
+  const CLI::Option* given = app.add_option("--out", out);
+  app.add_option("--units", raw.unit);
+  app.add_flag("--json", raw.json);
+  app.add_flag("--quiet", raw.quiet);
+  app.add_flag("-h,--help", raw.help);
+  app.add_flag("--version", raw.version);
+  std::reverse(arguments.begin(), arguments.end());  // the order its parser takes
+  try {
+    app.parse(arguments);
+  } catch (const CLI::ArgumentMismatch& error) {
+    return invalid_input("", fmt::format("{} takes one value, and is given once: see "
+                                         "sheerlap --help",
+                                         first_word(error.what())));
+  } catch (const CLI::ParseError& error) {
+    return invalid_input(
+        "", fmt::format("an option without a value has one, or the like ({}): see "
+                        "sheerlap --help",
+                        error.what()));
+  }
+  if (given->count() > 0) raw.out = out;
+  for (const std::string& word : app.remaining())
+    if (word != "--") raw.surplus.push_back(word);
+  return raw;
+}
+
+std::string hint_among(const std::vector<std::string>& known, std::string_view word) {
+  return word_hint(word, {known.begin(), known.end()});
+}
+
+std::string command_hint(std::string_view word) {
+  std::vector<std::string> names;
+  for (const CommandWords& words : all_commands()) names.push_back(words.name);
+  return hint_among(names, word);
+}
+
+void judge_surplus(const RawOptions& raw, Errors& errors) {
+  static const std::vector<std::string> known{"--json", "--units",   "--quiet",
+                                              "--out",  "--version", "--help"};
+  for (const std::string& word : raw.surplus) {
+    const bool is_option = word.size() > 1 && word[0] == '-';
+    errors.push_back(
+        {ErrorKind::InvalidInput, "",
+         is_option ? fmt::format("unknown option {}: {}", printable(word),
+                                 hint_among(known, word))
+                   : fmt::format("{} is an argument too many: one file or folder at a "
+                                 "time",
+                                 printable(word))});
+  }
+}
+
+std::optional<Command> judge_command(const RawOptions& raw, Errors& errors) {
+  const auto refuse = [&](std::string message) {
+    errors.push_back({ErrorKind::InvalidInput, "", std::move(message)});
+  };
+  if (raw.command.empty()) {
+    refuse(fmt::format("no command is given: {}", command_hint("")));
+    return std::nullopt;
+  }
+  for (const CommandWords& words : all_commands()) {
+    if (words.name != raw.command) continue;
+    if (raw.target.empty() && !raw.help)
+      refuse(fmt::format("{0} needs its {1}: sheerlap {0} {1}", words.name,
+                         words.argument));
+    return words.command;
+  }
+  refuse(fmt::format("unknown command {}: {}", printable(raw.command),
+                     command_hint(raw.command)));
+  return std::nullopt;
+}
+
+std::optional<LengthUnit> judge_unit(const RawOptions& raw, Errors& errors) {
+  if (raw.unit == "mm") return LengthUnit::Millimetres;
+  if (raw.unit == "in") return LengthUnit::Inches;
+  if (!raw.unit.empty())
+    errors.push_back(
+        {ErrorKind::InvalidInput, "",
+         fmt::format("--units {} is not known: mm or in", printable(raw.unit))});
+  return std::nullopt;
+}
+
+Options options_of(const RawOptions& raw, Command command) {
+  Options options;
+  options.command = command;
+  options.target = raw.target;
+  options.out = raw.out;
+  options.json = raw.json;
+  options.quiet = raw.quiet;
+  return options;
+}
+
+}  // namespace
+
+Result<std::variant<Options, TextAsked>> parse_options(
+    const std::vector<std::string>& arguments) {
+  const auto raw = raw_options(arguments);
+  if (!raw) return tl::unexpected(raw.error());
+  if (raw->version) return TextAsked{version_text()};
+  if (raw->help && raw->command.empty()) return TextAsked{help_text()};
+  Errors errors;
+  const auto command = judge_command(*raw, errors);
+  if (raw->help && command) return TextAsked{help_text(*command)};
+  const auto unit = judge_unit(*raw, errors);
+  judge_surplus(*raw, errors);
+  if (raw->out && raw->out->empty())
+    errors.push_back({ErrorKind::InvalidInput, "", "--out is empty: name a folder"});
+  else if (raw->out && command && *command != Command::Job)
+    errors.push_back({ErrorKind::InvalidInput, "",
+                      "--out is for the documents of job: leave it out, or run job"});
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+  Options options = options_of(*raw, *command);
+  options.unit = unit;
+  return options;
+}
+
+}  // namespace sheerlap

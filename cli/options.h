@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "geometry/result.h"
+#include "joint/documents/number_style.h"
+
+namespace sheerlap {
+
+enum class Command { New, Check, Fit, Adhesive, Layout, Schedule, Order, Job };
+
+/// What the command line asks for.
+struct Options {
+  Command command = Command::Check;
+  std::string target;              ///< the joint file, or the folder for `new`
+  std::optional<std::string> out;  ///< `job`: the folder for its documents
+  std::optional<LengthUnit> unit;  ///< for people; the joint file's own if not given
+  bool json = false;
+  bool quiet = false;
+};
+
+/// A text that was asked for in place of any work: help or the version.
+struct TextAsked {
+  std::string text;
+};
+
+/// The command line, understood. Options stand before or after the command.
+///
+/// @param arguments  without the program's name
+/// @errors  InvalidInput: every unknown option and command, missing and surplus
+///          arguments, with the nearest known word
+Result<std::variant<Options, TextAsked>> parse_options(
+    const std::vector<std::string>& arguments);
+
+}  // namespace sheerlap

@@ -1,0 +1,137 @@
+#include "cli/run.h"
+
+#include <fmt/format.h>
+
+#include <utility>
+#include <variant>
+
+#include "cli/joint_file.h"
+#include "cli/new_joint.h"
+#include "cli/options.h"
+#include "cli/output.h"
+#include "cli/report_date.h"
+#include "cli/write_documents.h"
+#include "joint/documents/check_text.h"
+#include "joint/documents/json_parts.h"
+#include "joint/documents/report.h"
+#include "joint/documents/result_json.h"
+#include "joint/documents/text_table.h"
+#include "joint/job.h"
+
+namespace sheerlap {
+namespace {
+
+/// Prints the last thing a run has to say.
+int finish(const std::string& text, int status) {
+  const auto printed = write_out(stdout, text);
+  return printed ? status : report_errors(printed.error());
+}
+
+Parts parts_of(Command command) {
+  Parts parts;
+  parts.fit = command == Command::Fit;
+  parts.adhesive = command == Command::Adhesive;
+  parts.layout = command == Command::Layout;
+  parts.schedule = command == Command::Schedule;
+  parts.order = command == Command::Order;
+  return parts;
+}
+
+Result<Job> job_of(Command command, Joint joint) {
+  if (command == Command::Check) return try_out(std::move(joint));
+  if (command == Command::Job) return work_out(std::move(joint), Parts::all());
+  return work_out(std::move(joint), parts_of(command));
+}
+
+Subject subject_of(Command command) {
+  switch (command) {
+    case Command::Fit:
+      return Subject::Fit;
+    case Command::Adhesive:
+      return Subject::Adhesive;
+    case Command::Layout:
+      return Subject::Layout;
+    case Command::Schedule:
+      return Subject::Schedule;
+    case Command::Order:
+      return Subject::Order;
+    case Command::Job:
+      return Subject::Summary;
+    case Command::New:
+    case Command::Check:
+      break;
+  }
+  return Subject::Input;
+}
+
+/// The folder of `job`: the joint file's name with "-joint" in place of its ending, in
+/// the current folder, if none is given.
+std::filesystem::path folder_of(const Options& options) {
+  if (options.out) return *options.out;
+  return std::filesystem::path(options.target).stem().concat("-joint");
+}
+
+std::string documents_list(const std::filesystem::path& folder,
+                           const std::vector<Document>& files) {
+  std::string names;
+  for (const Document& file : files) names += (names.empty() ? "" : ", ") + file.name;
+  return "\n" + wrapped(fmt::format("Written into {}: {}", folder.string(), names));
+}
+
+std::string shown(const Options& options, const Job& job, const ReportStyle& style) {
+  if (options.json) return result_json(job);
+  if (options.quiet) return verdict_line(job.checks) + "\n";
+  return report(subject_of(options.command), job, style);
+}
+
+/// The last steps: documents, then what is printed.
+int hand_over(const Options& options, const Job& job, const ReportStyle& style) {
+  std::string text = shown(options, job, style);
+  if (options.command == Command::Job && (options.out || !options.json)) {
+    const auto folder = folder_of(options);
+    const auto files = documents(job, style);
+    if (const auto written = write_documents(folder, files); !written)
+      return report_errors(written.error());
+    if (!options.json && !options.quiet) text += documents_list(folder, files);
+  }
+  return finish(text, verdict(job.checks) == CheckState::Fail ? 1 : 0);
+}
+
+int run_new(const Options& options) {
+  const auto files = write_new_joint(options.target);
+  if (!files) return report_errors(files.error());
+  if (options.quiet && !options.json) return 0;
+  Json result{{"format", "sheerlap/1"}, {"written", Json::array()}};
+  std::string text;
+  for (const auto& file : *files) {
+    result["written"].push_back(file.string());
+    text += "Written: " + file.string() + "\n";
+  }
+  if (options.json) return finish(json_text(result), 0);
+  return finish(fmt::format("{}Next: sheerlap job {}\n", text, files->front().string()),
+                0);
+}
+
+int run_command(const Options& options, const char* epoch) {
+  auto date = report_date(epoch);
+  if (!date) return report_errors(date.error());
+  auto file = read_joint_file(options.target);
+  if (!file) return report_errors(file.error());
+  const auto job = job_of(options.command, std::move(file->joint));
+  if (!job) return report_errors(located(job.error(), file->sources));
+  return hand_over(options, *job,
+                   {options.unit.value_or(file->unit), std::move(*date)});
+}
+
+}  // namespace
+
+int run(const std::vector<std::string>& arguments, const char* epoch) {
+  const auto asked = parse_options(arguments);
+  if (!asked) return report_errors(asked.error());
+  if (const auto* text = std::get_if<TextAsked>(&*asked)) return finish(text->text, 0);
+  const Options& options = std::get<Options>(*asked);
+  if (options.command == Command::New) return run_new(options);
+  return run_command(options, epoch);
+}
+
+}  // namespace sheerlap
