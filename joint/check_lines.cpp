@@ -40,12 +40,15 @@ std::string start_word(const PerimeterSide& side) {
   return side.name == SideName::Transom ? "starboard transom corner" : "bow datum";
 }
 
-std::string end_word(const Perimeter& perimeter, const PerimeterSide& side) {
+/// Where a side ends; without a joint along the transom it may still stop at the
+/// transom's corner.
+std::string end_word(const PerimeterSide& side) {
+  constexpr double on_centreline_mm = 1e-3;
   if (side.name == SideName::Transom) return "port transom corner";
   if (side.end == SideEnd::End) return "after end of the joint";
-  return perimeter.side(SideName::Transom) != nullptr
-             ? side_word(side.name) + " transom corner"
-             : "centreline aft";
+  const Point3 end = on_drill_line(side, side.drill_line_length);
+  return std::abs(end.y()) > on_centreline_mm ? side_word(side.name) + " transom corner"
+                                              : "centreline aft";
 }
 
 void add_closure(std::vector<CheckLine>& lines,
@@ -212,7 +215,7 @@ std::vector<CheckLine> check_lines(const Perimeter& perimeter,
   std::vector<CheckLine> lines;
   for (const PerimeterSide& side : perimeter.sides) {
     const SideHoles on = holes_of(side, stations);
-    const std::string end = end_word(perimeter, side);
+    const std::string end = end_word(side);
     add_closure(lines, on, end);
     add_fifths(lines, on);
     add_end_distances(lines, on, end);

@@ -72,6 +72,19 @@ BOOST_AUTO_TEST_CASE(the_length_of_a_box_side_is_that_of_its_drill_line) {
   BOOST_TEST(length.to == "starboard transom corner");
 }
 
+BOOST_AUTO_TEST_CASE(a_side_is_named_by_where_it_ends) {
+  const auto end_of = [](const Joint& joint) {
+    return lines_of(joint, {}).the(SideName::Port, "length of the side").to;
+  };
+  BOOST_TEST(end_of(circle_joint(800, 25, {})) == "centreline aft");
+  Joint open_box = box_joint(2000, 1000, {});
+  open_box.sheer.closed = false;  // no joint along the transom
+  BOOST_TEST(end_of(open_box) == "port transom corner");
+  Joint open_end = open_box;
+  open_end.sheer.rows.pop_back();
+  BOOST_TEST(end_of(open_end) == "after end of the joint");
+}
+
 BOOST_AUTO_TEST_CASE(every_fifth_hole_has_its_running_dimension) {
   std::vector<double> girths;
   for (int i = 0; i < 12; ++i) girths.push_back(600 + 100 * i);
