@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "geometry/spacing_even.h"
+#include "geometry/spacing_give_way.h"
 #include "geometry/spacing_ground.h"
 #include "geometry/spacing_input.h"
 #include "geometry/spacing_path.h"
@@ -14,10 +15,6 @@
 namespace sheerlap {
 namespace {
 
-/// A limit that is exceeded by no more than this part of itself is kept.
-constexpr double kept = 1e-9;
-/// The slack that rounding asks for.
-constexpr double rounding = 1e-12;
 constexpr std::size_t any_number = std::numeric_limits<std::size_t>::max() - 1;
 
 /// A stretch whose limits can be kept, where need be after some were given up.
@@ -31,57 +28,12 @@ struct Solvable {
 std::optional<Solvable> solvable(const SpacingProblem& problem,
                                  const SpacingGiveWay& give_way) {
   SpacingGround ground(problem, give_way);
-  const auto points = fewest_points(ground, {kept}, any_number);
+  const auto points = fewest_points(ground, {kept_limit}, any_number);
   if (!points) return std::nullopt;
-  const bool strict = fewest_points(ground, {2 * rounding}, *points).has_value();
-  return Solvable{std::move(ground), strict ? 2 * rounding : kept, *points};
-}
-
-/// A path that exceeds the greatest limits by as little as possible.
-struct LeastExcess {
-  SpacingPath path;
-  double slack = 0;  ///< of the limits it was sought with
-};
-
-/// The slacks are a little less than `solvable` allows: what is kept here can be kept
-/// there.
-std::optional<LeastExcess> least_excess(const SpacingGround& ground) {
-  const double slack = 0.9 * kept;
-  auto loose = best_path(ground, {slack}, GreatestLimits::Exceeded);
-  if (!loose) return std::nullopt;
-  auto strict = best_path(ground, {rounding}, GreatestLimits::Exceeded);
-  const double same =
-      2 * kept * ground.largest_space_mm() * static_cast<double>(loose->stops.size());
-  if (!strict || strict->stops.size() != loose->stops.size() ||
-      strict->excess_mm > loose->excess_mm + same)
-    return LeastExcess{std::move(*loose), slack};
-  return LeastExcess{std::move(*strict), rounding};
-}
-
-/// What has to be given up on a stretch that cannot keep its limits.
-std::optional<SpacingGiveWay> give_way_on(const SpacingGround& ground) {
-  const std::optional<LeastExcess> least = least_excess(ground);
-  if (!least) return std::nullopt;
-  SpacingGiveWay result;
-  const double hair = rounding * ground.scale_mm();
-  const auto keep_place = [&](const SpacingStop& stop) {
-    if (stop.cell != ground.start() && stop.cell != ground.end())
-      result.points_mm.push_back(stop.at_mm);
-  };
-  const std::vector<SpacingStop>& stops = least->path.stops;
-  for (std::size_t index = 0; index + 1 < stops.size(); ++index) {
-    const SpacingStop& here = stops[index];
-    const SpacingStop& next = stops[index + 1];
-    const SpacingStep step = ground.step(here.cell, next.cell, {least->slack});
-    if (next.at_mm - here.at_mm <= step.greatest_mm + hair) continue;
-    keep_place(here);
-    keep_place(next);
-    if (here.cell == ground.start())
-      result.at_start = true;
-    else
-      result.after_mm.push_back(here.at_mm);
-  }
-  return result;
+  const bool strict =
+      fewest_points(ground, {10 * rounding_of_limit}, *points).has_value();
+  return Solvable{std::move(ground), strict ? 10 * rounding_of_limit : kept_limit,
+                  *points};
 }
 
 /// The answer for a stretch that has no room for a point.
@@ -108,7 +60,7 @@ Spacing described(const SpacingGround& ground, const SpacingPath& path) {
     if (index > 0) result.points_mm.push_back(here.at_mm);
     const SpacingStep asked = ground.asked(here.cell, next.cell);
     const double distance = next.at_mm - here.at_mm;
-    const double slack = ground.slack_mm(asked, 1.02 * kept);
+    const double slack = ground.slack_mm(asked, 1.02 * kept_limit);
     const bool below = distance < asked.least_mm - slack;
     const bool above = distance > asked.greatest_mm + slack;
     if (above)
@@ -120,8 +72,13 @@ Spacing described(const SpacingGround& ground, const SpacingPath& path) {
   return result;
 }
 
+/// @param largest_mm  as `smallest_largest_space` gives it: it may be less than it is
+/// in
+///                    truth, by the slack of all the other spaces
 Spacing solution(const Solvable& stretch, double largest_mm) {
-  const SpacingAllowance allowance{stretch.slack, largest_mm * (1 + rounding)};
+  const double spaces = static_cast<double>(stretch.points) + 4;
+  const double slack = std::min(spaces * stretch.slack, 4 * kept_limit);
+  const SpacingAllowance allowance{stretch.slack, largest_mm * (1 + slack)};
   const auto path = best_path(stretch.ground, allowance, GreatestLimits::Kept);
   assert(path.has_value());
   return described(stretch.ground, evened(stretch.ground, *path, largest_mm));

@@ -21,7 +21,8 @@ class Following {
   std::vector<SpacingPiece> all() {
     const std::size_t last = ground_.next_fixed(piece_.cell);
     double useful_to = infinity;
-    for (std::size_t cell = piece_.cell; cell <= last; ++cell) {
+    const bool point = ground_.cells()[piece_.cell].is_point();
+    for (std::size_t cell = piece_.cell + (point ? 1 : 0); cell <= last; ++cell) {
       if (cell == ground_.end()) useful_to = infinity;
       const SpacingStep step = step_to(cell);
       const double kept_to = piece_.cost.to_mm() + step.greatest_mm;
@@ -30,7 +31,8 @@ class Following {
         cell = std::max(cell, last - 1);  // only a fixed place may be farther
         continue;
       }
-      if (is_step(cell)) add(cell, step, far);
+      const bool no_point = piece_.cell == ground_.start() && cell == ground_.end();
+      if (!no_point) add(cell, step, far);
       if (may_exceed_) useful_to = std::min(useful_to, useful_to_mm(cell, step));
     }
     return std::move(result_);
@@ -41,10 +43,6 @@ class Following {
     SpacingStep step = ground_.step(piece_.cell, cell, rules_.allowance);
     if (!rules_.squares) step.weight = step.excess_slope_mm = 0;
     return step;
-  }
-  bool is_step(std::size_t to) const {
-    if (piece_.cell == ground_.start() && to == ground_.end()) return false;
-    return to > piece_.cell || !ground_.cells()[to].is_point();
   }
   double useful_to_mm(std::size_t cell, const SpacingStep& step) const;
   void add(std::size_t to, const SpacingStep& step, double useful_to_mm);

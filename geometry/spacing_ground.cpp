@@ -129,7 +129,8 @@ void SpacingGround::add_window(const Forbidden& window,
   for (const double edge : part_edges_) {
     if (!inside(edge)) continue;
     cuts.push_back(edge);
-    if (window.from_mm < window.to_mm) add_cell(edge, edge, false);
+    const bool divides = edge > problem_.from_mm && edge < problem_.to_mm;
+    if (divides && window.from_mm < window.to_mm) add_cell(edge, edge, false);
   }
   cuts = ordered(cuts);
   if (cuts.size() == 1) add_cell(cuts[0], cuts[0], false);
@@ -207,9 +208,12 @@ SpacingStep SpacingGround::step(std::size_t from,
   const double slack = slack_mm(step, allowance.slack);
   step.least_mm -= slack;
   step.greatest_mm += slack;
+  if (both_fixed && apart < step.least_mm) {  // below the least limit, whatever is done
+    step.least_mm = apart - hair;
+    step.weight = step.spaces = 0;
+  }
   if (step.spaces > 0)
     step.greatest_mm = std::min(step.greatest_mm, allowance.largest_mm / step.spaces);
-  if (both_fixed) step.least_mm = std::min(step.least_mm, apart - hair);
   return step;
 }
 

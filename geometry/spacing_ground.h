@@ -34,6 +34,11 @@ struct SpacingStep {
   double excess_slope_mm = 0;
 };
 
+/// A limit that is exceeded by no more than this part of itself is kept.
+constexpr double kept_limit = 1e-9;
+/// The slack that rounding asks for, as a part of the limit.
+constexpr double rounding_of_limit = 1e-12;
+
 /// How the limits are taken.
 struct SpacingAllowance {
   double slack = 0;  ///< by what part of itself a limit is loosened

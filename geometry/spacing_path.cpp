@@ -16,7 +16,7 @@ class Search {
   Search(const SpacingGround& ground, const SpacingAllowance& allowance)
       : ground_(ground),
         allowance_(allowance),
-        pieces_(ground.cells().size(), 1e-10 * ground.scale_mm()) {}
+        pieces_(ground.cells().size(), 1e-9 * ground.scale_mm()) {}
 
   /// Keeps, for every place that may matter, the least excess with which it is reached.
   ///
@@ -54,14 +54,15 @@ double Search::least_excess() {
   while (!waiting.empty()) {
     const SpacingPiece& piece = *waiting.top();
     waiting.pop();
-    if (piece.cell == ground_.end() || !pieces_.holds(piece)) continue;
+    if (piece.cell == ground_.end()) continue;
     if (first_excess(piece) > most) break;
-    for (const SpacingPiece& next : following(piece, ground_, rules)) {
-      if (first_excess(next) > most) continue;
-      for (const SpacingPiece* won : pieces_.offer(next)) waiting.push(won);
-      if (next.cell != ground_.end()) continue;
-      most = first_excess(*pieces_.in(next.cell).front()) + pieces_.same_excess_mm();
-    }
+    for (const SpacingPiece* part : pieces_.left_of(piece))
+      for (const SpacingPiece& next : following(*part, ground_, rules)) {
+        if (first_excess(next) > most) continue;
+        for (const SpacingPiece* won : pieces_.offer(next)) waiting.push(won);
+        if (next.cell != ground_.end()) continue;
+        most = first_excess(*pieces_.in(next.cell).front()) + pieces_.same_excess_mm();
+      }
   }
   return most;
 }

@@ -16,9 +16,17 @@ CostTie tie_between(const SpacingPiece& newcomer, const SpacingPiece& holder) {
 
 }  // namespace
 
-bool SpacingPieces::holds(const SpacingPiece& piece) const {
-  const auto& held = held_[piece.cell];
-  return std::find(held.begin(), held.end(), &piece) != held.end();
+std::vector<const SpacingPiece*> SpacingPieces::left_of(
+    const SpacingPiece& piece) const {
+  const SpacingInterval whole = ground_of(piece);
+  std::vector<const SpacingPiece*> result;
+  for (const SpacingPiece* holder : held_[piece.cell]) {
+    const SpacingInterval part = ground_of(*holder);
+    if (holder->before == piece.before && part.from_mm >= whole.from_mm &&
+        part.to_mm <= whole.to_mm)
+      result.push_back(holder);
+  }
+  return result;
 }
 
 const SpacingPiece& SpacingPieces::keep(const SpacingPiece& piece) {

@@ -31,7 +31,8 @@ class SpacingPieces {
   const std::vector<const SpacingPiece*>& in(std::size_t cell) const {
     return held_[cell];
   }
-  bool holds(const SpacingPiece& piece) const;
+  /// What a piece that was won still holds: itself, or parts of it.
+  std::vector<const SpacingPiece*> left_of(const SpacingPiece& piece) const;
 
   /// Keeps a piece without letting it hold anything.
   const SpacingPiece& keep(const SpacingPiece& piece);
