@@ -9,7 +9,9 @@ namespace {
 /// The polyline of the slope of a step's own cost over its length.
 std::vector<CostCorner> corners_of(const SpacingStep& step, double beyond_mm) {
   const auto corner = [&](double length, int excess) {
-    const double squares = 2 * step.weight * length + excess * step.excess_slope_mm;
+    double squares = 2 * step.weight * length;
+    if (excess > 0 && step.excess_slope_mm > 0)
+      squares += step.excess_slope_mm + 2 * (length - step.greatest_mm);
     return CostCorner{length, 0, {excess, squares}};
   };
   const double kept = std::max(step.least_mm, step.greatest_mm);

@@ -39,6 +39,7 @@ class Evening {
       if (to > from + 1) even_row(from, to);
       from = to;
     }
+    centre();
     return path_;
   }
 
@@ -47,6 +48,7 @@ class Evening {
     const SpacingCell& cell = ground_.cells()[stop.cell];
     return stop.at_mm == cell.from_mm || stop.at_mm == cell.to_mm;
   }
+  void centre();
   Link link(std::size_t stop) const;
   void even_row(std::size_t from, std::size_t to);
   std::optional<double> pin(const Link& link, Pins pins) const;
@@ -63,6 +65,28 @@ class Evening {
   const double largest_mm_;
   const double same_mm_;
 };
+
+/// Moves all points together until the distances at the ends are alike, as far as
+/// their limits and the cells go.
+void Evening::centre() {
+  const Link first = link(0);
+  const Link last = link(path_.stops.size() - 2);
+  if (first.step.spaces > 0 || last.step.spaces > 0) return;
+  double back = std::min(first.distance_mm - first.step.least_mm,
+                         last.step.greatest_mm - last.distance_mm);
+  double ahead = std::min(first.step.greatest_mm - first.distance_mm,
+                          last.distance_mm - last.step.least_mm);
+  for (std::size_t stop = 1; stop + 1 < path_.stops.size(); ++stop) {
+    const SpacingCell& cell = ground_.cells()[path_.stops[stop].cell];
+    back = std::min(back, path_.stops[stop].at_mm - cell.from_mm);
+    ahead = std::min(ahead, cell.to_mm - path_.stops[stop].at_mm);
+  }
+  if (back <= 0 && ahead <= 0) return;
+  const double wanted = (last.distance_mm - first.distance_mm) / 2;
+  const double move = std::clamp(wanted, -std::max(back, 0.0), std::max(ahead, 0.0));
+  for (std::size_t stop = 1; stop + 1 < path_.stops.size(); ++stop)
+    path_.stops[stop].at_mm += move;
+}
 
 Link Evening::link(std::size_t stop) const {
   const SpacingStop& here = path_.stops[stop];

@@ -10,6 +10,9 @@ namespace {
 constexpr double same_place = 1e-9;
 /// An end distance needs room for rounding, not a tolerance.
 constexpr double end_rounding = 4e-12;
+/// The weight of a squared end distance: it only decides between placings whose spaces
+/// are alike, as no space is worth so little.
+constexpr double end_weight = 1e-9;
 
 SpaceLimits tightest(const SpaceLimits& one, const SpaceLimits& other) {
   return {std::max(one.least_mm, other.least_mm),
@@ -177,7 +180,7 @@ SpacingStep SpacingGround::asked(std::size_t from, std::size_t to) const {
   const bool at_end = from == start() || to == end();
   const StretchEnd& stretch_end = from == start() ? problem_.start : problem_.end;
   if (at_end && !stretch_end.mirrored)
-    return {stretch_end.least_mm, stretch_end.greatest_mm, 0, 0,
+    return {stretch_end.least_mm, stretch_end.greatest_mm, end_weight, 0,
             4 * (problem_.to_mm - problem_.from_mm)};
   const int first = cells_[from].right_part;
   const int last = cells_[to].left_part;

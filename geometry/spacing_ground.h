@@ -27,10 +27,10 @@ struct SpacingCell {
 struct SpacingStep {
   double least_mm = 0;
   double greatest_mm = 0;
-  double weight = 0;  ///< of the squared distance in the sum; 0 if it is no space
+  double weight = 0;  ///< of the squared distance in the sum
   double spaces = 0;  ///< what the space is of the distance; 0 if it is no space
-  /// What an excess adds to the slope of the sum: an end distance gives way only where
-  /// no space can do so in its stead.
+  /// What the sum grows by where an excess starts; from there on the excess counts like
+  /// a space. An end distance so gives way only where no space can do so in its stead.
   double excess_slope_mm = 0;
 };
 

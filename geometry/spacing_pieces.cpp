@@ -16,11 +16,26 @@ CostTie tie_between(const SpacingPiece& newcomer, const SpacingPiece& holder) {
 
 }  // namespace
 
+std::pair<std::size_t, std::size_t> SpacingPieces::sharing(
+    std::size_t cell, const SpacingInterval& part) const {
+  const Held& held = held_[cell];
+  const auto first = std::partition_point(
+      held.begin(), held.end(),
+      [&](const auto* piece) { return piece->cost.to_mm() < part.from_mm; });
+  const auto last = std::partition_point(first, held.end(), [&](const auto* piece) {
+    return piece->cost.from_mm() <= part.to_mm;
+  });
+  return {static_cast<std::size_t>(first - held.begin()),
+          static_cast<std::size_t>(last - held.begin())};
+}
+
 std::vector<const SpacingPiece*> SpacingPieces::left_of(
     const SpacingPiece& piece) const {
   const SpacingInterval whole = ground_of(piece);
+  const auto [first, last] = sharing(piece.cell, whole);
   std::vector<const SpacingPiece*> result;
-  for (const SpacingPiece* holder : held_[piece.cell]) {
+  for (std::size_t index = first; index < last; ++index) {
+    const SpacingPiece* holder = held_[piece.cell][index];
     const SpacingInterval part = ground_of(*holder);
     if (holder->before == piece.before && part.from_mm >= whole.from_mm &&
         part.to_mm <= whole.to_mm)
@@ -41,10 +56,12 @@ void SpacingPieces::add_bound(const SpacingPiece& piece) {
 std::vector<SpacingInterval> SpacingPieces::won_by(const SpacingPiece& newcomer) const {
   std::vector<SpacingInterval> covered;
   std::vector<SpacingInterval> won;
-  for (const SpacingPiece* holder : held_[newcomer.cell]) {
-    append(covered, ground_of(*holder));
-    const CostOrder order{same_excess_mm_, tie_between(newcomer, *holder)};
-    for (const SpacingInterval& part : better_parts(newcomer.cost, holder->cost, order))
+  const auto [first, last] = sharing(newcomer.cell, ground_of(newcomer));
+  for (std::size_t index = first; index < last; ++index) {
+    const SpacingPiece& holder = *held_[newcomer.cell][index];
+    append(covered, ground_of(holder));
+    const CostOrder order{same_excess_mm_, tie_between(newcomer, holder)};
+    for (const SpacingInterval& part : better_parts(newcomer.cost, holder.cost, order))
       append(won, part);
   }
   const auto open = rest_of(ground_of(newcomer), covered);
@@ -53,33 +70,43 @@ std::vector<SpacingInterval> SpacingPieces::won_by(const SpacingPiece& newcomer)
   return won;
 }
 
+void SpacingPieces::keep_parts(const SpacingPiece& piece,
+                               const std::vector<SpacingInterval>& parts,
+                               Held& held) {
+  for (const SpacingInterval& part : parts)
+    held.push_back(&keep({piece.cost.within(part.from_mm, part.to_mm), piece.cell,
+                          piece.points, piece.before}));
+}
+
 std::vector<const SpacingPiece*> SpacingPieces::offer(const SpacingPiece& newcomer) {
   const std::vector<SpacingInterval> won = won_by(newcomer);
   if (won.empty()) return {};
-  std::vector<const SpacingPiece*> held;
-  const auto keep_part = [&](const SpacingPiece& piece, const SpacingInterval& part) {
-    held.push_back(&keep({piece.cost.within(part.from_mm, part.to_mm), piece.cell,
-                          piece.points, piece.before}));
-  };
-  for (const SpacingPiece* holder : held_[newcomer.cell]) {
+  Held& held = held_[newcomer.cell];
+  const auto [first, last] = sharing(newcomer.cell, ground_of(newcomer));
+  Held own;
+  keep_parts(newcomer, won, own);
+  Held now = own;
+  for (std::size_t index = first; index < last; ++index) {
+    const SpacingPiece* holder = held[index];
     const SpacingInterval whole = ground_of(*holder);
     const std::vector<SpacingInterval> rest = rest_of(whole, won);
-    if (rest.size() == 1 && rest[0].from_mm == whole.from_mm &&
-        rest[0].to_mm == whole.to_mm) {
-      held.push_back(holder);
-      continue;
-    }
-    for (const SpacingInterval& part : rest) keep_part(*holder, part);
+    const bool untouched = rest.size() == 1 && rest[0].from_mm == whole.from_mm &&
+                           rest[0].to_mm == whole.to_mm;
+    if (untouched)
+      now.push_back(holder);
+    else
+      keep_parts(*holder, rest, now);
   }
-  const auto own = held.size();
-  for (const SpacingInterval& part : won) keep_part(newcomer, part);
-  std::vector<const SpacingPiece*> result(
-      held.begin() + static_cast<std::ptrdiff_t>(own), held.end());
-  std::sort(held.begin(), held.end(), [](const auto* one, const auto* other) {
-    return one->cost.from_mm() < other->cost.from_mm();
+  std::sort(now.begin(), now.end(), [](const auto* one, const auto* other) {
+    if (one->cost.from_mm() != other->cost.from_mm())
+      return one->cost.from_mm() < other->cost.from_mm();
+    return one->cost.to_mm() < other->cost.to_mm();
   });
-  held_[newcomer.cell] = std::move(held);
-  return result;
+  const auto place = held.begin() + static_cast<std::ptrdiff_t>(first);
+  const auto after =
+      held.erase(place, held.begin() + static_cast<std::ptrdiff_t>(last));
+  held.insert(after, now.begin(), now.end());
+  return own;
 }
 
 }  // namespace sheerlap

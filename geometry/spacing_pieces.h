@@ -3,6 +3,7 @@
 #include <cstddef>
 #include <deque>
 #include <limits>
+#include <utility>
 #include <vector>
 
 #include "geometry/spacing_envelope.h"
@@ -46,10 +47,18 @@ class SpacingPieces {
   void add_bound(const SpacingPiece& piece);
 
  private:
+  using Held = std::vector<const SpacingPiece*>;
+  /// Those of a cell that share ground with a part of it, from the first to past the
+  /// last.
+  std::pair<std::size_t, std::size_t> sharing(std::size_t cell,
+                                              const SpacingInterval& part) const;
   std::vector<SpacingInterval> won_by(const SpacingPiece& newcomer) const;
+  void keep_parts(const SpacingPiece& piece,
+                  const std::vector<SpacingInterval>& parts,
+                  Held& held);
 
   std::deque<SpacingPiece> pieces_;  ///< all that ever were: others follow from them
-  std::vector<std::vector<const SpacingPiece*>> held_;
+  std::vector<Held> held_;
   double same_excess_mm_;
 };
 

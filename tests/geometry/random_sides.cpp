@@ -18,9 +18,8 @@ StretchEnd random_end(RandomNumbers& random) {
 
 bool is_forbidden(const SpacingProblem& problem, double at_mm) {
   return std::any_of(
-      problem.forbidden.begin(), problem.forbidden.end(), [&](const Forbidden& gap) {
-        return at_mm > gap.from_mm && at_mm < gap.to_mm;
-      });
+      problem.forbidden.begin(), problem.forbidden.end(),
+      [&](const Forbidden& gap) { return at_mm > gap.from_mm && at_mm < gap.to_mm; });
 }
 
 }  // namespace
@@ -31,7 +30,8 @@ int RandomNumbers::whole(int least, int greatest) {
 }
 
 double RandomNumbers::between(double least, double greatest) {
-  const double share = static_cast<double>(engine_() >> 11) / 9007199254740992.0;  // 2^53
+  const double share =
+      static_cast<double>(engine_() >> 11) / 9007199254740992.0;  // 2^53
   return least + share * (greatest - least);
 }
 
@@ -45,8 +45,7 @@ SpacingProblem random_stretch(RandomNumbers& random) {
   for (int left = random.whole(0, 2); left > 0; --left) {
     const int from = random.whole(-50, length);
     const int to = from + random.whole(0, 300);
-    problem.zones.push_back(
-        {double(from), double(to), random_limits(random)});
+    problem.zones.push_back({double(from), double(to), random_limits(random)});
   }
   for (int left = random.whole(0, 3); left > 0; --left) {
     const int from = random.whole(-50, length);

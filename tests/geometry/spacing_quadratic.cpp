@@ -30,6 +30,7 @@ struct Bounds {
 struct Link {
   Bounds bounds;
   double weight = 0;
+  bool is_end = false;  ///< a distance to an end that is no space
 };
 
 std::vector<Slot> slots_of(const SpacingProblem& problem) {
@@ -58,8 +59,8 @@ std::vector<Slot> slots_of(const SpacingProblem& problem) {
   std::vector<Slot> result;
   for (std::size_t index = 0; index < cuts.size(); ++index) {
     const double at = cuts[index];
-    const bool fixed = std::find(problem.fixed_mm.begin(), problem.fixed_mm.end(), at) !=
-                       problem.fixed_mm.end();
+    const bool fixed = std::find(problem.fixed_mm.begin(), problem.fixed_mm.end(),
+                                 at) != problem.fixed_mm.end();
     if (is_allowed(at, at)) result.push_back({at, at, fixed});
     if (index + 1 < cuts.size() && is_allowed(at, cuts[index + 1]))
       result.push_back({at, cuts[index + 1], false});
@@ -67,15 +68,16 @@ std::vector<Slot> slots_of(const SpacingProblem& problem) {
   return result;
 }
 
+using Program = CGAL::Quadratic_program<double>;
+
 class Enumeration {
  public:
-  Enumeration(const SpacingProblem& problem, std::size_t points, double largest_mm)
-      : problem_(problem),
-        points_(points),
-        largest_mm_(largest_mm * (1 + slack)),
-        slots_(slots_of(problem)) {}
+  Enumeration(const SpacingProblem& problem,
+              std::size_t points,
+              const SquaresRules& rules)
+      : problem_(problem), points_(points), rules_(rules), slots_(slots_of(problem)) {}
 
-  std::optional<double> best() {
+  std::optional<SquaresAnswer> best() {
     go_on(0, {problem_.from_mm, problem_.from_mm});
     return best_;
   }
@@ -84,32 +86,37 @@ class Enumeration {
   void go_on(std::size_t first_slot, Bounds reached);
   void finish(std::size_t first_slot, Bounds reached);
   Link space(double from_mm, double to_mm) const;
-  Link end_distance(const StretchEnd& end, double from_mm, double to_mm, bool on_end)
-      const;
+  Link end_distance(const StretchEnd& end,
+                    double from_mm,
+                    double to_mm,
+                    bool on_end) const;
   Link link_to(std::size_t slot) const;
   Link last_link() const;
   Link loosened(Link link, bool both_fixed, double apart_mm) const;
+  double least_excess(const Link& link, double from_mm, double to_mm) const;
   void solve(const Link& last);
+  void add_link(Program& program, std::size_t index, const Link& link) const;
 
   const SpacingProblem& problem_;
   std::size_t points_;
-  double largest_mm_;
+  SquaresRules rules_;
   std::vector<Slot> slots_;
   std::vector<std::size_t> chosen_;
   std::vector<Link> links_;  ///< to each of the chosen
-  std::optional<double> best_;
+  double spent_mm_ = 0;      ///< of the excess, at least
+  std::optional<SquaresAnswer> best_;
 };
 
 Link Enumeration::space(double from_mm, double to_mm) const {
   const SpaceLimits limits = limits_between(problem_, from_mm, to_mm);
-  return {{limits.least_mm, std::min(limits.greatest_mm, largest_mm_)}, 1};
+  return {{limits.least_mm, std::min(limits.greatest_mm, rules_.largest_mm)}, 1};
 }
 
 Link Enumeration::end_distance(const StretchEnd& end,
                                double from_mm,
                                double to_mm,
                                bool on_end) const {
-  if (!end.mirrored) return {{end.least_mm, end.greatest_mm}, 0};
+  if (!end.mirrored) return {{end.least_mm, end.greatest_mm}, 0, true};
   if (on_end) return {};
   if (!(from_mm < to_mm)) return {{1, 0}, 0};  // only a fixed place may be on the end
   const Bounds both = space(from_mm, to_mm).bounds;
@@ -141,11 +148,18 @@ Link Enumeration::last_link() const {
 
 /// Two fixed places may be closer than the least distance, and count for nothing then.
 Link Enumeration::loosened(Link link, bool both_fixed, double apart_mm) const {
-  if (both_fixed && apart_mm < link.bounds.least_mm - 1e-6) link = {{apart_mm, apart_mm}, 0};
+  if (both_fixed && apart_mm < link.bounds.least_mm - 1e-6)
+    link = {{apart_mm, apart_mm}, 0};
   const double loose = slack * problem_.limits.greatest_mm;
   link.bounds.least_mm -= loose;
   link.bounds.greatest_mm += loose;
   return link;
+}
+
+/// What a link exceeds its limit by, at least.
+double Enumeration::least_excess(const Link& link, double from_mm, double to_mm) const {
+  return std::max({0.0, link.bounds.least_mm - link.bounds.greatest_mm,
+                   to_mm - from_mm - link.bounds.greatest_mm});
 }
 
 /// @param reached  between where and where the last point may stand
@@ -154,14 +168,17 @@ void Enumeration::go_on(std::size_t first_slot, Bounds reached) {
   for (std::size_t index = first_slot; index < slots_.size(); ++index) {
     const Slot& slot = slots_[index];
     const Link link = link_to(index);
-    const Bounds next{
-        std::max(slot.from_mm, reached.least_mm + link.bounds.least_mm),
-        std::min(slot.to_mm, reached.greatest_mm + link.bounds.greatest_mm)};
-    if (next.least_mm <= next.greatest_mm &&
-        link.bounds.least_mm <= link.bounds.greatest_mm) {
+    const double spent = least_excess(link, reached.greatest_mm, slot.from_mm);
+    const double most =
+        link.bounds.greatest_mm + std::max(rules_.excess_mm - spent_mm_, 0.0);
+    const Bounds next{std::max(slot.from_mm, reached.least_mm + link.bounds.least_mm),
+                      std::min(slot.to_mm, reached.greatest_mm + most)};
+    if (next.least_mm <= next.greatest_mm && spent_mm_ + spent <= rules_.excess_mm) {
       chosen_.push_back(index);
       links_.push_back(link);
+      spent_mm_ += spent;
       go_on(slot.fixed ? index + 1 : index, next);
+      spent_mm_ -= spent;
       chosen_.pop_back();
       links_.pop_back();
     }
@@ -173,56 +190,76 @@ void Enumeration::finish(std::size_t first_slot, Bounds reached) {
   for (std::size_t slot = first_slot; slot < slots_.size(); ++slot)
     if (slots_[slot].fixed && slot != chosen_.back()) return;
   const Link last = last_link();
+  const double spent =
+      spent_mm_ + least_excess(last, reached.greatest_mm, problem_.to_mm);
   if (reached.least_mm + last.bounds.least_mm <= problem_.to_mm &&
-      reached.greatest_mm + last.bounds.greatest_mm >= problem_.to_mm)
+      spent <= rules_.excess_mm)
     solve(last);
 }
 
-/// Places are measured from the start of the stretch.
+/// Adds the way from one point to the next, or from or to an end. Places are measured
+/// from the start of the stretch; the excesses follow the points.
+void Enumeration::add_link(Program& program,
+                           std::size_t index,
+                           const Link& link) const {
+  const double length = problem_.to_mm - problem_.from_mm;
+  const int point = static_cast<int>(index);
+  const int excess = static_cast<int>(points_ + index);
+  const double end = index == points_ ? length : 0;
+  for (const double sign : {1, -1}) {
+    const int row = 2 * point + (sign > 0 ? 0 : 1);
+    if (index < points_) program.set_a(point, row, sign);
+    if (index > 0) program.set_a(point - 1, row, -sign);
+    if (sign > 0) program.set_a(excess, row, -1);
+    program.set_b(
+        row, sign > 0 ? link.bounds.greatest_mm - end : end - link.bounds.least_mm);
+  }
+  program.set_u(excess, true, rules_.excess_mm);
+  program.set_a(excess, 2 * static_cast<int>(points_) + 2, 1);
+  if (!link.is_end) return;
+  program.set_c(excess, 4 * length);
+  program.set_d(excess, excess, 2);
+}
+
 void Enumeration::solve(const Link& last) {
-  CGAL::Quadratic_program<double> program(CGAL::SMALLER, false, 0, false, 0);
+  Program program(CGAL::SMALLER, true, 0, false, 0);
   const double length = problem_.to_mm - problem_.from_mm;
   std::vector<double> squares(points_, 0);
-  int row = 0;
   for (std::size_t index = 0; index < points_; ++index) {
     const int point = static_cast<int>(index);
     const Slot& slot = slots_[chosen_[index]];
-    const Link& link = links_[index];
     program.set_l(point, true, slot.from_mm - problem_.from_mm);
     program.set_u(point, true, slot.to_mm - problem_.from_mm);
-    for (const double sign : {1, -1}) {
-      program.set_a(point, row, sign);
-      if (index > 0) program.set_a(point - 1, row, -sign);
-      program.set_b(row++, sign > 0 ? link.bounds.greatest_mm : -link.bounds.least_mm);
-    }
-    squares[index] += link.weight;
+    add_link(program, index, links_[index]);
+    squares[index] += links_[index].weight;
     if (index == 0) continue;
-    squares[index - 1] += link.weight;
-    program.set_d(point, point - 1, -2 * link.weight);
+    squares[index - 1] += links_[index].weight;
+    program.set_d(point, point - 1, -2 * links_[index].weight);
   }
-  const int end = static_cast<int>(points_) - 1;
-  for (const double sign : {1, -1}) {
-    program.set_a(end, row, sign);
-    program.set_b(row++, sign > 0 ? length - last.bounds.least_mm
-                                  : last.bounds.greatest_mm - length);
-  }
+  add_link(program, points_, last);
+  program.set_b(2 * static_cast<int>(points_) + 2, rules_.excess_mm);
   squares.back() += last.weight;
-  program.set_c(end, -2 * last.weight * length);
+  program.set_c(static_cast<int>(points_) - 1, -2 * last.weight * length);
   program.set_c0(last.weight * length * length);
   for (std::size_t index = 0; index < points_; ++index)
     program.set_d(static_cast<int>(index), static_cast<int>(index), 2 * squares[index]);
   const auto solution = CGAL::solve_quadratic_program(program, CGAL::Gmpzf());
   if (!solution.is_optimal()) return;
-  const double sum = CGAL::to_double(solution.objective_value());
-  if (!best_ || sum < *best_) best_ = sum;
+  SquaresAnswer answer{CGAL::to_double(solution.objective_value()), {}};
+  if (best_ && answer.squares_mm2 >= best_->squares_mm2) return;
+  auto value = solution.variable_values_begin();
+  for (std::size_t index = 0; index < points_; ++index)
+    answer.points_mm.push_back(problem_.from_mm + CGAL::to_double(*value++));
+  best_ = std::move(answer);
 }
 
 }  // namespace
 
-std::optional<double> least_squares_mm2(const SpacingProblem& problem,
-                                        std::size_t points,
-                                        double largest_mm) {
-  return Enumeration(problem, points, largest_mm).best();
+std::optional<SquaresAnswer> least_squares(const SpacingProblem& problem,
+                                           std::size_t points,
+                                           const SquaresRules& rules) {
+  const SquaresRules loose{rules.largest_mm * (1 + slack), rules.excess_mm};
+  return Enumeration(problem, points, loose).best();
 }
 
 }  // namespace sheerlap

@@ -27,7 +27,9 @@ double JudgedSpace::excess_mm() const {
   return share * std::max(0.0, space_mm - limits.greatest_mm);
 }
 
-SpaceLimits limits_between(const SpacingProblem& problem, double from_mm, double to_mm) {
+SpaceLimits limits_between(const SpacingProblem& problem,
+                           double from_mm,
+                           double to_mm) {
   SpaceLimits limits{0, std::numeric_limits<double>::infinity()};
   double outside_from = from_mm;  // up to here zones cover it
   std::vector<SpaceZone> zones = problem.zones;
@@ -57,8 +59,8 @@ std::vector<JudgedSpace> judged(const SpacingProblem& problem,
     if (!end.mirrored)
       result.push_back({from_mm, to_mm, distance, {end.least_mm, end.greatest_mm}, 0});
     else if (distance > nothing_mm)
-      result.push_back({from_mm, to_mm, 2 * distance,
-                        limits_between(problem, from_mm, to_mm), 0.5});
+      result.push_back(
+          {from_mm, to_mm, 2 * distance, limits_between(problem, from_mm, to_mm), 0.5});
   };
   add_end(problem.start, problem.from_mm, points_mm.front());
   for (std::size_t index = 1; index < points_mm.size(); ++index) {

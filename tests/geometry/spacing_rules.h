@@ -31,7 +31,8 @@ struct JudgedSpacing {
   double largest_mm = 0;   ///< of the spaces that keep their limits
   double squares_mm2 = 0;  ///< of the spaces that keep their limits
   std::size_t below_least = 0;
-  bool allowed = true;  ///< all in order, none on forbidden ground, no fixed one missing
+  bool allowed =
+      true;  ///< all in order, none on forbidden ground, no fixed one missing
 };
 JudgedSpacing judged_as_a_whole(const SpacingProblem& problem,
                                 const std::vector<double>& points_mm,
