@@ -66,6 +66,12 @@ std::vector<EqualRun> equal_runs(const std::vector<double>& points,
   return runs;
 }
 
+/// What a hole stands among.
+struct Surroundings {
+  const SideObstacles& named;
+  const LayoutStretch& stretch;
+};
+
 /// The name of the end of a run of holes: what holds its hole, or the side's own end
 /// where the run goes on to it.
 std::string run_end_name(std::size_t hole,
@@ -78,12 +84,36 @@ std::string run_end_name(std::size_t hole,
   return fmt::format("the hole at {}", mm_words(points[hole]));
 }
 
+/// Whose limit a space comes up to: "the most the bow zone allows"; nothing if none.
+std::optional<std::string> limit_words(double from_mm,
+                                       double to_mm,
+                                       const SideObstacles& named,
+                                       const SpacingProblem& problem) {
+  const auto words = [&](const SpaceLimits& limits,
+                         const std::string& whose) -> std::optional<std::string> {
+    if (same(to_mm - from_mm, limits.greatest_mm)) return "the most " + whose;
+    if (same(to_mm - from_mm, limits.least_mm)) return "the least " + whose;
+    return std::nullopt;
+  };
+  for (const SpaceZone& zone : problem.zones) {
+    if (zone.from_mm > to_mm - same_mm || zone.to_mm < from_mm + same_mm) continue;
+    std::string name = "zone";
+    for (const NamedZone& one : named.zones)
+      if (one.from.in_mm() == zone.from_mm && one.to.in_mm() == zone.to_mm &&
+          !one.what.empty())
+        name = one.what + " zone";
+    if (auto found = words(zone.limits, "the " + name + " allows")) return found;
+  }
+  return words(problem.limits, "allowed");
+}
+
 /// Why a hole is where it is that nothing but its neighbours holds.
 std::string neighbour_reason(std::size_t hole,
                              const std::vector<EqualRun>& runs,
                              const std::vector<double>& points,
                              const std::vector<std::optional<Hold>>& holds,
-                             const LayoutStretch& stretch) {
+                             const Surroundings& around) {
+  const LayoutStretch& stretch = around.stretch;
   for (const EqualRun& run : runs) {
     if (!(run.first < hole && hole < run.last)) continue;
     return fmt::format("equal space {} of {} between {} and {}", hole - run.first,
@@ -106,11 +136,18 @@ std::string neighbour_reason(std::size_t hole,
   if (outer_end)
     return fmt::format("{} from {}", mm_words(problem.to_mm - points[hole]),
                        stretch.end_name);
+  const double before = points[hole] - points[hole - 1];
+  const double after = points[hole + 1] - points[hole];
+  if (const auto limit =
+          limit_words(points[hole - 1], points[hole], around.named, problem))
+    return fmt::format("{} from the hole before, {}", mm_words(before), *limit);
+  if (const auto limit =
+          limit_words(points[hole], points[hole + 1], around.named, problem))
+    return fmt::format("{} from the next hole, {}", mm_words(after), *limit);
   return fmt::format(
       "{} from the hole before and {} to the next, as their limits have "
       "it",
-      mm_words(points[hole] - points[hole - 1]),
-      mm_words(points[hole + 1] - points[hole]));
+      mm_words(before), mm_words(after));
 }
 
 }  // namespace
@@ -157,9 +194,9 @@ StretchReasons stretch_reasons(const Spacing& spacing,
                             Length::mm((to - from) / static_cast<double>(spaces))});
   }
   for (std::size_t i = 0; i < points.size(); ++i)
-    reasons.because.push_back(holds[i]
-                                  ? holds[i]->because
-                                  : neighbour_reason(i, runs, points, holds, stretch));
+    reasons.because.push_back(
+        holds[i] ? holds[i]->because
+                 : neighbour_reason(i, runs, points, holds, {named, stretch}));
   return reasons;
 }
 

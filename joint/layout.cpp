@@ -45,10 +45,11 @@ void add_stretch(LayoutSide& side,
     const bool mirrored =
         (problem.start.mirrored && bridged.from_mm == problem.from_mm) ||
         (problem.end.mirrored && bridged.to_mm == problem.to_mm);
-    side.bridged.push_back(
-        {Length::mm(bridged.from_mm), Length::mm(bridged.to_mm),
-         Length::mm((bridged.to_mm - bridged.from_mm) * (mirrored ? 2 : 1)),
-         Length::mm(bridged.limit_mm), bridged_what(bridged, named)});
+    const double sides = mirrored ? 2 : 1;
+    side.bridged.push_back({Length::mm(bridged.from_mm), Length::mm(bridged.to_mm),
+                            Length::mm((bridged.to_mm - bridged.from_mm) * sides),
+                            Length::mm(bridged.limit_mm * sides),
+                            bridged_what(bridged, named)});
   }
 }
 

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
 
@@ -61,13 +63,22 @@ std::string bridged(const LayoutSide& side, const NumberStyle& style) {
   return "\n" + text_of(table);
 }
 
+/// Whether the space before a hole is one of the layout, and no opening or corner.
+bool has_pitch(const LayoutSide& side, std::size_t hole) {
+  return hole > 0 &&
+         std::any_of(side.runs.begin(), side.runs.end(), [&](const auto& run) {
+           return run.from < side.girths[hole] && side.girths[hole] <= run.to;
+         });
+}
+
 std::string holes(const LayoutSide& side, const NumberStyle& style) {
   TextTable table;
   table.columns = {{{"hole"}}, {{"girth"}}, {{"pitch"}}, {{"because"}, Align::Left}};
   for (std::size_t i = 0; i < side.girths.size(); ++i)
-    table.rows.push_back({fmt::format("{}", i + 1), style.running(side.girths[i]),
-                          i == 0 ? "" : style.span(side.girths[i] - side.girths[i - 1]),
-                          style.sentence(side.because[i])});
+    table.rows.push_back(
+        {fmt::format("{}", i + 1), style.running(side.girths[i]),
+         has_pitch(side, i) ? style.span(side.girths[i] - side.girths[i - 1]) : "",
+         style.sentence(side.because[i])});
   return text_of(table);
 }
 

@@ -56,6 +56,15 @@ BOOST_AUTO_TEST_CASE(a_hole_between_unequal_spaces_says_both) {
              "it");
 }
 
+BOOST_AUTO_TEST_CASE(a_hole_that_a_limit_holds_says_whose) {
+  LayoutStretch stretch = example_stretch();
+  stretch.problem.zones = {{0, 300, {40, 100}}};
+  const auto words =
+      stretch_reasons({{100, 200, 330, 500}, {}, 0}, example_obstacles(), stretch)
+          .because;
+  BOOST_TEST(words[1] == "100 mm from the hole before, the most the bow zone allows");
+}
+
 BOOST_AUTO_TEST_CASE(runs_break_at_what_holds_a_hole) {
   const auto runs = stretch_reasons({{300, 400, 500, 600, 700}, {}, 0},
                                     example_obstacles(), example_stretch())
