@@ -52,9 +52,8 @@ const std::vector<CommandWords>& all_commands() {
       {Command::Adhesive, "adhesive", "JOINT.toml",
        "volume in the joint, beads, amount to lay, time",
        "The volume between the faces, the beads to lay, what one boat takes with "
-       "squeeze-"
-       "out, waste and nozzles, and with [shop] the time from first bead to last "
-       "fastener. Needs [adhesive]."},
+       "squeeze-out, waste and nozzles, and with [shop] the time from first bead to "
+       "last fastener. Needs [adhesive]."},
       {Command::Layout, "layout", "JOINT.toml",
        "where the fasteners go, and why each one is there",
        "The fewest holes that keep every limit, as evenly spaced as can be. A stretch "
@@ -62,8 +61,7 @@ const std::vector<CommandWords>& all_commands() {
       {Command::Schedule, "schedule", "JOINT.toml",
        "the drilling schedule, side by side, jig by jig",
        "For each hole: running girth, pitch, chord, X Y Z, bit direction, edge "
-       "distances, "
-       "gap, fastener length, drill sizes and jig."},
+       "distances, gap, fastener length, drill sizes and jig."},
       {Command::Order, "order", "JOINT.toml", "what to buy for the run of boats",
        "Packs and boxes rounded up once for the run, every allowance on its own line. "
        "Needs [adhesive] and [order]."},

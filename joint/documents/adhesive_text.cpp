@@ -49,12 +49,10 @@ std::string heading(const Job& job, const NumberStyle& style) {
                                     : decimals(area / (25.4 * 25.4), 0) + " sq in";
   return wrapped(fmt::format(
       "{}. The bond band of the hull face is {}. Nominal is the joint as drawn; least "
-      "and "
-      "most have the lip everywhere {} closer and further off, as a hull out of shape "
-      "has it. Volumes are in ml, as packs are sold. Laid includes {} % of the joint "
-      "volume to squeeze out; waste is {} % of what is laid; each fresh nozzle loses "
-      "{} "
-      "ml; a pack gives {} ml.",
+      "and most have the lip everywhere {} closer and further off, as a hull out of "
+      "shape has it. Volumes are in ml, as packs are sold. Laid includes {} % of the "
+      "joint volume to squeeze out; waste is {} % of what is laid; each fresh nozzle "
+      "loses {} ml; a pack gives {} ml.",
       capitalised(adhesive.name), area_text, style.size_with_unit(Length::mm(1)),
       at_most_decimals(100 * adhesive.squeeze_out, 1),
       at_most_decimals(100 * adhesive.waste, 1),
@@ -82,10 +80,9 @@ std::string beads(const Job& job, const NumberStyle& style) {
                           area_text(run.needed_mm2, style)});
   return wrapped(fmt::format(
              "Beads, in {0}: {1}. Girths run along the sheer, rounded to {2}. \"Laid\" "
-             "is "
-             "the section of the beads, \"joint\" the run's largest section to fill, "
-             "squeeze-out included.",
-             style.unit_name(),
+             "is the section of the beads, \"joint\" the run's largest section to "
+             "fill, squeeze-out included.",
+             style.unit_words(),
              triangle ? "triangles, base = height = size" : "round, size = diameter",
              style.step_name())) +
          text_of(table);

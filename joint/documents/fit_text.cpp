@@ -11,13 +11,10 @@ namespace {
 std::string heading(const Job& job, const NumberStyle& style) {
   std::string text = fmt::format(
       "The gap is measured from the hull's outer face to the lip's inner face, square "
-      "to "
-      "the hull face, in {}, to {}. Girths run along the sheer: starboard and port "
-      "from "
-      "the bow datum aft, the transom from its starboard corner; they are rounded to "
-      "{}. "
-      "Depths are straight down from the sheer.",
-      style.unit_name(), style.gap_step(), style.step_name());
+      "to the hull face, in {}, to {}. Girths run along the sheer: starboard and port "
+      "from the bow datum aft, the transom from its starboard corner; they are rounded "
+      "to {}. Depths are straight down from the sheer.",
+      style.unit_words(), style.gap_step(), style.step_name());
   if (job.joint.adhesive)
     text += fmt::format(" The gap window is {} to {} {} ({}).",
                         style.size(job.joint.adhesive->gap_min),

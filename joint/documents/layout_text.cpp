@@ -14,13 +14,11 @@ std::string heading(const Job& job, const NumberStyle& style) {
   return wrapped(fmt::format(
       "{}s on the drill line: on the lip's outer face, {} below the sheer. Girths run "
       "along that line, starboard and port from the bow datum aft, the transom from "
-      "its "
-      "starboard corner; they are rounded to {}. A pitch is the girth from hole to "
-      "hole, "
-      "to {}, and not the difference of rounded girths. All in {}.",
+      "its starboard corner; they are rounded to {}. A pitch is the girth from hole to "
+      "hole, to {}, and not the difference of rounded girths. All in {}.",
       capitalised(word_of(job.joint.fastener.kind)),
       style.size_with_unit(job.joint.fastener.line), style.step_name(),
-      style.span_step(), style.unit_name()));
+      style.span_step(), style.unit_words()));
 }
 
 std::string overview(const Layout& layout, const NumberStyle& style) {

@@ -120,6 +120,10 @@ std::string NumberStyle::unit_name() const {
   return unit_ == LengthUnit::Millimetres ? "mm" : "in";
 }
 
+std::string NumberStyle::unit_words() const {
+  return unit_ == LengthUnit::Millimetres ? "mm" : "inches";
+}
+
 std::string NumberStyle::step_name() const {
   if (unit_ == LengthUnit::Inches) return inch_fraction(step_, step_) + " in";
   return at_most_decimals(step_, 1) + " mm";

@@ -26,6 +26,8 @@ class NumberStyle {
   LengthUnit unit() const { return unit_; }
   /// "mm" or "in".
   std::string unit_name() const;
+  /// The same for a sentence: "mm" or "inches".
+  std::string unit_words() const;
   /// The step of running dimensions: "1 mm", "1/16 in".
   std::string step_name() const;
 

@@ -61,7 +61,7 @@ std::string perimeter_text(const Job& job, const NumberStyle& style) {
                              "drill line lies on the lip's outer face {} below it. "
                              "Openings, by girth on "
                              "the drill line, are within the lengths.",
-                             style.unit_name(), style.step_name(),
+                             style.unit_words(), style.step_name(),
                              style.size_with_unit(job.joint.fastener.line))) +
          text_of(table);
 }

@@ -17,29 +17,23 @@ std::string heading(const Job& job, const NumberStyle& style) {
   return wrapped(fmt::format(
              "Mark out by \"girth\": the running girth on the drill line, on the lip's "
              "outer face {} below the sheer; starboard and port from the bow datum "
-             "aft, "
-             "the transom from its starboard corner. \"Hull girth\" runs likewise on "
-             "the "
-             "hull's outer face where the bit goes in; \"jig girth\" on the drill line "
-             "from the jig's first hole. These three are rounded to {}.",
+             "aft, the transom from its starboard corner. \"Hull girth\" runs likewise "
+             "on the hull's outer face where the bit goes in; \"jig girth\" on the "
+             "drill line from the jig's first hole. These three are rounded to {}.",
              depth, style.step_name())) +
-         wrapped(fmt::format(
-             "Pitch (girth from the hole before; the first from the side's start), "
-             "chord "
-             "(straight from the hole before) and X Y Z are to {} each and never made "
-             "from rounded girths: check with them, do not mark out by them. X aft, Y "
-             "to "
-             "starboard, Z up, where the bit enters the lip's outer face. All in {}.",
-             style.span_step(), style.unit_name())) +
+         wrapped(
+             fmt::format("Pitch (girth from the hole before; the first from the side's "
+                         "start), chord (straight from the hole before) and X Y Z are "
+                         "to {} each and never made from rounded girths: check with "
+                         "them, do not mark out by them. X aft, Y to starboard, Z up, "
+                         "where the bit enters the lip's outer face. All in {}.",
+                         style.span_step(), style.unit_words())) +
          wrapped(
              "Drill inboard, square to the lip's outer face. Tilt is the bit's angle "
-             "from "
-             "level: below 0 it drops as it goes in. Skew is its angle in plan: on the "
-             "sides from square across the boat, above 0 if it leads aft; on the "
-             "transom "
-             "from fore-and-aft, above 0 if it leads to starboard. Both in degrees, "
-             "the "
-             "boat level.");
+             "from level: below 0 it drops as it goes in. Skew is its angle in plan: "
+             "on the sides from square across the boat, above 0 if it leads aft; on "
+             "the transom from fore-and-aft, above 0 if it leads to starboard. Both in "
+             "degrees, the boat level.");
 }
 
 std::string or_blank(const std::optional<Length>& length,
@@ -131,11 +125,9 @@ std::string drilling_notes(const Job& job, const NumberStyle& style) {
   return wrapped(fmt::format(
       "Edge low is to the lip's low edge, edge top to the hull's top edge, their trim "
       "tolerances ({} and {}) taken off. The stack is lip, gap and hull along the bit; "
-      "a "
-      "length of \"-\" means that none in stock serves. A pilot of \"-\" means that "
-      "the "
-      "hull is drilled as the lip. Sink is the countersink's width on the lip. Drill "
-      "depth is for the depth stop.",
+      "a length of \"-\" means that none in stock serves. A pilot of \"-\" means that "
+      "the hull is drilled as the lip. Sink is the countersink's width on the lip. "
+      "Drill depth is for the depth stop.",
       trim(job.joint.lip), trim(job.joint.hull)));
 }
 
