@@ -2,6 +2,7 @@
 
 #include <Eigen/LU>
 #include <cmath>
+#include <limits>
 
 namespace sheerlap {
 
@@ -45,12 +46,21 @@ std::optional<Place> nearest_place(const RuledFace& face,
                                    const Point3& point,
                                    Place near) {
   Place place = near;
+  double last_along = 0;
+  double last_move = 0;
   for (int step = 0; step < 60; ++step) {
     const FacePoint on = face.at(place, depth_mm);
     const double along = (point - on.point).dot(on.by_u) / on.by_u.squaredNorm();
-    if (!(std::abs(along) < 1e6)) return std::nullopt;
-    place = face.curve().moved(place, along);
-    if (std::abs(along) <= 1e-11) return place;
+    // one step more or less than `along`, as the line bends: by the secant
+    const double secant = last_move / (last_along - along);
+    const double move = secant > 0.3 && secant < 10 ? secant * along : along;
+    if (!(std::abs(move) < 1e6)) return std::nullopt;
+    place = face.curve().moved(place, move);
+    const double rounding =
+        8 * std::numeric_limits<double>::epsilon() * on.point.lpNorm<Eigen::Infinity>();
+    if (std::abs(move) <= 1e-11 + rounding / on.by_u.norm()) return place;
+    last_along = along;
+    last_move = move;
   }
   return std::nullopt;
 }
