@@ -135,13 +135,13 @@ Result<double> EnclosedSpace::mitre_volume_mm3(std::size_t knot) const {
       {outside.at_0 - inside.at_0, outside.slope - inside.slope}, band(place));
   Errors errors;
   const auto strip = [&](double depth) {
-    const auto small = mitre(inner_, knot, depth);
-    const auto large = mitre(outer_, knot, depth);
-    if (small && large) return large->area_mm2 - small->area_mm2;
+    const auto small = mitre_area_mm2(inner_, knot, depth);
+    const auto large = mitre_area_mm2(outer_, knot, depth);
+    if (small && large) return *large - *small;
     errors = small ? large.error() : small.error();
     return 0.0;
   };
-  const double volume = boost::math::quadrature::gauss<double, 5>::integrate(
+  const double volume = boost::math::quadrature::gauss<double, 7>::integrate(
       strip, open.from_mm, open.to_mm);
   if (!errors.empty()) return tl::unexpected(errors);
   return volume;

@@ -45,8 +45,6 @@ Result<double> mitre_integral(const RuledFace& face,
                               std::size_t knot,
                               const EnclosedSpace& space,
                               const Function& function) {
-  const std::size_t before = face.curve().span_before(knot);
-  const double chord = face.curve().chord_mm(before);
   Errors errors;
   const auto by_depth = [&](double depth) {
     const auto met = mitre(face, knot, depth);
@@ -54,14 +52,16 @@ Result<double> mitre_integral(const RuledFace& face,
       errors = met.error();
       return 0.0;
     }
-    const auto along = [&](std::size_t span, double from_u, double to_u) {
+    double sum = 0;
+    for (const MitreStretch& stretch : mitre_stretches(face, knot, depth, *met)) {
       const auto by_u = [&](double u) {
-        return function(Place{span, u}, depth) *
-               face.at(Place{span, u}, depth).area_mm();
+        const Place place{stretch.span, u};
+        return function(place, depth) * face.at(place, depth).area_mm();
       };
-      return integral(by_u, from_u, to_u, std::max(face.variation(span), 0.01));
-    };
-    return along(before, chord, met->end_u_mm) + along(knot, met->start_u_mm, 0);
+      sum += integral(by_u, stretch.from_u, stretch.to_u,
+                      std::max(face.variation(stretch.span), 0.01));
+    }
+    return sum;
   };
   const DepthBand band = space.band({knot, 0});
   const double sum = boost::math::quadrature::gauss<double, 7>::integrate(

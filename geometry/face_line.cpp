@@ -1,10 +1,11 @@
 #include "geometry/face_line.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
-#include "geometry/mitre.h"
 #include "geometry/quadrature.h"
 
 namespace sheerlap {
@@ -20,6 +21,7 @@ Result<FaceLine> FaceLine::at_depth(std::shared_ptr<const RuledFace> face,
   line.end_u_.resize(spans);
   for (std::size_t i = 0; i < spans; ++i) line.end_u_[i] = curve.chord_mm(i);
   Errors errors;
+  std::vector<std::pair<std::size_t, Mitre>> wide;  // mitres that pass over knots
   for (std::size_t knot = 0; knot < curve.knots(); ++knot) {
     if (!curve.joins_at(knot) || curve.smooth_at(knot)) continue;
     const auto met = mitre(*line.face_, knot, depth_mm);
@@ -27,14 +29,44 @@ Result<FaceLine> FaceLine::at_depth(std::shared_ptr<const RuledFace> face,
       errors.insert(errors.end(), met.error().begin(), met.error().end());
       continue;
     }
-    line.end_u_[curve.span_before(knot)] = met->end_u_mm;
-    line.begin_u_[knot] = met->start_u_mm;
+    const std::size_t before = curve.span_before(knot);
+    if (met->end.span != before || met->start.span != knot) {
+      wide.emplace_back(knot, *met);
+      continue;
+    }
+    line.end_u_[before] = met->end.u_mm;
+    line.begin_u_[knot] = met->start.u_mm;
   }
+  for (const auto& [knot, met] : wide) line.cut_back(knot, met);
+  if (errors.empty()) errors = line.overlaps();
   if (!errors.empty()) return tl::unexpected(errors);
   line.span_mm_.resize(spans);
   for (std::size_t i = 0; i < spans; ++i)
     line.span_mm_[i] = line.length_mm(i, line.begin_u_[i], line.end_u_[i]);
   return line;
+}
+
+void FaceLine::cut_back(std::size_t knot, const Mitre& mitre) {
+  const Curve& curve = face_->curve();
+  std::size_t span = curve.span_before(knot);
+  for (; span != mitre.end.span; span = curve.span_before(span))
+    begin_u_[span] = end_u_[span] = curve.chord_mm(span);
+  end_u_[span] = mitre.end.u_mm;
+  for (span = knot; span != mitre.start.span; span = curve.knot_after(span))
+    begin_u_[span] = end_u_[span] = 0;
+  begin_u_[span] = mitre.start.u_mm;
+}
+
+Errors FaceLine::overlaps() const {
+  Errors errors;
+  for (std::size_t span = 0; span < begin_u_.size(); ++span)
+    if (begin_u_[span] > end_u_[span] + 1e-6)
+      errors.push_back(
+          {ErrorKind::InvalidInput, fmt::format("knot[{}]", span),
+           fmt::format("the corners at both ends of a chord of {:.1f} mm leave nothing "
+                       "of the face between them: a smaller offset, or a longer chord",
+                       face_->curve().chord_mm(span))});
+  return errors;
 }
 
 double FaceLine::smooth_length_mm(std::size_t span, double from_u, double to_u) const {

@@ -3,6 +3,7 @@
 #include <memory>
 #include <vector>
 
+#include "geometry/mitre.h"
 #include "geometry/result.h"
 #include "geometry/ruled_face.h"
 
@@ -13,7 +14,8 @@ namespace sheerlap {
 class FaceLine {
  public:
   FaceLine() = default;
-  /// @errors  InvalidInput at "knot[N]": a mitre that does not exist
+  /// @errors  InvalidInput at "knot[N]": a mitre that does not exist, or two that leave
+  ///          nothing of the span between them
   static Result<FaceLine> at_depth(std::shared_ptr<const RuledFace> face,
                                    double depth_mm);
 
@@ -22,7 +24,8 @@ class FaceLine {
   FacePoint at(Place place) const { return face_->at(place, depth_mm_); }
 
   /// Where the line starts and ends within a span; beyond the span's own ends where a
-  /// mitre carries it on, inside them where a mitre cuts it back.
+  /// mitre carries it on, inside them where a mitre cuts it back; alike where nothing
+  /// is left of the span.
   double begin_u_mm(std::size_t span) const { return begin_u_[span]; }
   double end_u_mm(std::size_t span) const { return end_u_[span]; }
   /// The length of the line within a span (mm).
@@ -34,6 +37,8 @@ class FaceLine {
   double u_at(std::size_t span, double length_mm) const;
 
  private:
+  void cut_back(std::size_t knot, const Mitre& mitre);
+  Errors overlaps() const;
   double smooth_length_mm(std::size_t span, double from_u, double to_u) const;
 
   std::shared_ptr<const RuledFace> face_;

@@ -30,8 +30,10 @@ struct Row {
   double chord_before, chord_after;
 };
 
-void add_continuity(const std::vector<Point3>& points, const Row& row,
-                    Triplets& entries, Eigen::MatrixX3d& right) {
+void add_continuity(const std::vector<Point3>& points,
+                    const Row& row,
+                    Triplets& entries,
+                    Eigen::MatrixX3d& right) {
   const int at = as_index(row.i);
   entries.emplace_back(at, as_index(row.before), row.chord_before);
   entries.emplace_back(at, at, 2 * (row.chord_before + row.chord_after));
@@ -42,8 +44,11 @@ void add_continuity(const std::vector<Point3>& points, const Row& row,
 }
 
 /// The row that makes knot `middle` no knot: one cubic on both sides of it.
-void add_not_a_knot(std::size_t at, std::size_t middle, double chord_before,
-                    double chord_after, Triplets& entries) {
+void add_not_a_knot(std::size_t at,
+                    std::size_t middle,
+                    double chord_before,
+                    double chord_after,
+                    Triplets& entries) {
   entries.emplace_back(as_index(at), as_index(middle - 1), chord_after);
   entries.emplace_back(as_index(at), as_index(middle), -(chord_before + chord_after));
   entries.emplace_back(as_index(at), as_index(middle + 1), chord_before);
@@ -59,8 +64,7 @@ std::vector<Vector3> open_spline_second_derivatives(const std::vector<Point3>& p
   for (std::size_t i = 0; i + 1 < n; ++i) chord[i] = (points[i + 1] - points[i]).norm();
   if (n == 3) {
     const Vector3 bend =
-        2 *
-        ((points[2] - points[1]) / chord[1] - (points[1] - points[0]) / chord[0]) /
+        2 * ((points[2] - points[1]) / chord[1] - (points[1] - points[0]) / chord[0]) /
         (chord[0] + chord[1]);
     return {bend, bend, bend};
   }

@@ -18,31 +18,61 @@ constexpr double same_mm = 1e-9;
 GapProfile::GapProfile(const Perimeter& perimeter, const PerimeterSide& side)
     : perimeter_(perimeter),
       side_(side),
-      cut_at_end_(perimeter.hull->curve().spans(), 0.0),
-      cut_at_start_(perimeter.hull->curve().spans(), 0.0) {
+      cut_at_end_(perimeter.hull->curve().spans()),
+      cut_at_start_(perimeter.hull->curve().spans()) {
   const RuledFace& hull = *perimeter.hull;
-  for (const std::size_t knot : perimeter.mitres) {
-    const std::size_t before = hull.curve().span_before(knot);
+  std::vector<std::pair<std::size_t, Mitre>> wide;  // these go over the cuts of others
+  for (const std::size_t knot : perimeter.mitres)
     for (const double depth : {0.0, hull.lap_mm({knot, 0})}) {
       const auto met = mitre(hull, knot, depth);
       if (!met) continue;
-      cut_at_end_[before] =
-          std::max(cut_at_end_[before], hull.curve().chord_mm(before) - met->end_u_mm);
-      cut_at_start_[knot] = std::max(cut_at_start_[knot], met->start_u_mm);
+      if (met->start.span == knot && met->end.span == hull.curve().span_before(knot))
+        add_cuts(knot, *met);
+      else
+        wide.emplace_back(knot, *met);
     }
-  }
+  for (const auto& [knot, met] : wide) add_cuts(knot, met);
+}
+
+void GapProfile::add_cuts(std::size_t knot, const Mitre& met) {
+  const Curve& curve = perimeter_.hull->curve();
+  const auto furthest = [&](std::optional<Cut>& cut, double u, bool at_end) {
+    if (cut && cut->knot == knot)
+      u = at_end ? std::min(u, cut->u_mm) : std::max(u, cut->u_mm);
+    cut = Cut{knot, u};
+  };
+  std::size_t span = curve.span_before(knot);
+  for (; span != met.end.span; span = curve.span_before(span))
+    furthest(cut_at_end_[span], 0, true);
+  if (met.end.u_mm < curve.chord_mm(span))
+    furthest(cut_at_end_[span], met.end.u_mm, true);
+  for (span = knot; span != met.start.span; span = curve.knot_after(span))
+    furthest(cut_at_start_[span], curve.chord_mm(span), false);
+  if (met.start.u_mm > 0) furthest(cut_at_start_[span], met.start.u_mm, false);
 }
 
 Place GapProfile::on_hull(Place place, double depth_mm) const {
-  const Curve& curve = perimeter_.hull->curve();
-  const double chord = curve.chord_mm(place.span);
-  if (place.u_mm > chord - cut_at_end_[place.span]) {
-    const auto met = mitre(*perimeter_.hull, curve.knot_after(place.span), depth_mm);
-    if (met) place.u_mm = std::min(place.u_mm, met->end_u_mm);
+  const RuledFace& hull = *perimeter_.hull;
+  const std::size_t spans = hull.curve().spans();
+  const auto& at_end = cut_at_end_[place.span];
+  if (at_end && place.u_mm >= at_end->u_mm) {
+    const auto to_corner = [&](std::size_t span) {
+      return (at_end->knot + spans - 1 - span) % spans;
+    };
+    const auto met = mitre(hull, at_end->knot, depth_mm);
+    if (met && (to_corner(place.span) < to_corner(met->end.span) ||
+                (place.span == met->end.span && place.u_mm > met->end.u_mm)))
+      return met->end;
   }
-  if (place.u_mm < cut_at_start_[place.span]) {
-    const auto met = mitre(*perimeter_.hull, place.span, depth_mm);
-    if (met) place.u_mm = std::max(place.u_mm, met->start_u_mm);
+  const auto& at_start = cut_at_start_[place.span];
+  if (at_start && place.u_mm <= at_start->u_mm) {
+    const auto from_corner = [&](std::size_t span) {
+      return (span + spans - at_start->knot) % spans;
+    };
+    const auto met = mitre(hull, at_start->knot, depth_mm);
+    if (met && (from_corner(place.span) < from_corner(met->start.span) ||
+                (place.span == met->start.span && place.u_mm < met->start.u_mm)))
+      return met->start;
   }
   return place;
 }

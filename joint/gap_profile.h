@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "geometry/mitre.h"
 #include "joint/perimeter.h"
 
 namespace sheerlap {
@@ -45,6 +46,11 @@ class GapProfile {
   std::optional<Place> lost() const { return lost_; }
 
  private:
+  struct Cut {
+    std::size_t knot;
+    double u_mm;  ///< the furthest it cuts
+  };
+  void add_cuts(std::size_t knot, const Mitre& met);
   Place on_hull(Place place, double depth_mm) const;
   GapAtDepth extreme_between(Place place,
                              double from_mm,
@@ -53,8 +59,9 @@ class GapProfile {
 
   const Perimeter& perimeter_;
   const PerimeterSide& side_;
-  std::vector<double> cut_at_end_;    ///< by span: how far the hull face is cut back
-  std::vector<double> cut_at_start_;  ///< likewise at its start
+  /// By span: the corner after it, and the one before it, whose mitre cuts the hull
+  /// face back within it at some depth.
+  std::vector<std::optional<Cut>> cut_at_end_, cut_at_start_;
   mutable std::optional<Place> lost_;
 };
 

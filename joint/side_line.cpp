@@ -21,7 +21,9 @@ std::size_t SideLine::index_of(std::size_t span) const {
 Place SideLine::place_at(Length girth) const {
   const double run = std::clamp(girth.in_mm(), 0.0, run_mm_.back());
   const auto after = std::upper_bound(run_mm_.begin() + 1, run_mm_.end() - 1, run);
-  const auto k = static_cast<std::size_t>(after - run_mm_.begin() - 1);
+  auto k = static_cast<std::size_t>(after - run_mm_.begin() - 1);
+  // of spans that a corner at the end leaves nothing of, none is the line's last
+  while (k > 0 && run_mm_[k] == run_mm_.back()) --k;
   const std::size_t span = path_.span(k, line_->face().curve().spans());
   const double within = run - run_mm_[k];
   const double from_begin = path_.forward ? within : line_->span_mm(span) - within;

@@ -157,9 +157,9 @@ double meshed_mitred_volume_mm3(const RuledFace& inner,
   // they go over to the mitre
   const auto parameter = [&](const RuledFace& face, double depth, double share) {
     const double from =
-        curve.smooth_at(span) ? 0 : mitre(face, span, depth)->start_u_mm;
+        curve.smooth_at(span) ? 0 : mitre(face, span, depth)->start.u_mm;
     const double to =
-        curve.smooth_at(after) ? chord : mitre(face, after, depth)->end_u_mm;
+        curve.smooth_at(after) ? chord : mitre(face, after, depth)->end.u_mm;
     const double first = 40;
     const double last = chord - 40;
     if (share < 0.3) return from + (first - from) * share / 0.3;

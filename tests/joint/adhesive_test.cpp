@@ -147,24 +147,25 @@ BOOST_AUTO_TEST_CASE(the_time_is_planned_where_shop_and_working_time_are_given) 
 }
 
 BOOST_AUTO_TEST_CASE(a_corner_that_cannot_be_made_names_its_row) {
-  // derived: a jog of 20 mm at 45 degrees; at the foot of the lap the lip stands 50 off
-  // the sheer and is cut back by 50 tan 22.5 = 20.7, more than there is; at the drill
-  // line, 25 deep, it is not
+  // derived: a bay 90 mm long between two square corners to the inside; at the foot of
+  // the lap the lip stands 50 off the sheer and is cut back by 50 at both, more than
+  // there is; at the drill line, 25 deep, it is not
   ExampleFaces faces;
   faces.lip_top = 0;
   faces.lip_low = 50;
-  const double jog = 20 / std::numbers::sqrt2;
   Joint joint = example_joint({{0, 0, 0},
                                {0, 400, 0},
                                {1000, 400, 0},
-                               {1000 + jog, 400 + jog, 0},
-                               {2000, 400 + jog, 0},
+                               {1000, 200, 0},
+                               {1090, 200, 0},
+                               {1090, 400, 0},
+                               {2000, 400, 0},
                                {2000, 0, 0}},
                               faces);
   joint.sheer.curve = CurveKind::Chords;
   const auto plan = adhesive_plan(joint, perimeter_of(joint), 100);
   BOOST_TEST_REQUIRE(!plan.has_value());
-  BOOST_TEST(plan.error().front().where == "sheer.row[2]");
+  BOOST_TEST(plan.error().front().where == "sheer.row[3]");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
