@@ -53,7 +53,8 @@ std::optional<Adhesive> read_adhesive(TomlTable& root) {
   TomlTable table = root.table("adhesive");
   if (!table.there()) return std::nullopt;
   Adhesive adhesive;
-  adhesive.name = table.text("name").optional().value_or("");
+  adhesive.name =
+      table.text("name").otherwise("adhesive", "adhesive", "a name to call it by");
   adhesive.gap_min = table.length("gap_min", bounds::from_zero)
                          .needed("the smallest gap on the product's data sheet");
   adhesive.gap_max = table.length("gap_max", bounds::above_zero)

@@ -50,17 +50,19 @@ OrderPart adhesive_order(const Adhesive& adhesive,
       fmt::format("{:g} % of what is laid", 100 * adhesive.waste));
   add("nozzle purge", purge,
       fmt::format("{} nozzles, {:g} ml each", nozzles, adhesive.nozzle_purge.in_ml()));
-  add("residue in the packs", residue,
-      fmt::format("{} packs, {:g} ml each", packs,
-                  (adhesive.pack - adhesive.pack_usable).in_ml()));
   const double needed = need;
-  add("pack rounding", opened * adhesive.pack.in_ml() - needed,
-      "up to whole packs, once for the run");
-  part.lines.push_back({adhesive.name, needed, "ml", adhesive.pack.in_ml(), packs,
-                        adhesive.pack_price, times(adhesive.pack_price, packs)});
+  add("pack rounding", opened * adhesive.pack_usable.in_ml() - needed,
+      "up to whole packs, once for the run: an opened pack is kept for the next boat");
+  add("residue in the packs", residue,
+      fmt::format("{} packs, {:g} of {:g} ml each do not come out", packs,
+                  (adhesive.pack - adhesive.pack_usable).in_ml(),
+                  adhesive.pack.in_ml()));
+  part.lines.push_back({adhesive.name, needed, "ml", adhesive.pack_usable.in_ml(),
+                        packs, adhesive.pack_price, times(adhesive.pack_price, packs)});
   part.allowances.push_back(
       {"mixer nozzle", "one a pack", static_cast<double>(nozzles), "pieces",
-       fmt::format("{} a boat, {} boats", amounts.nozzles, boats)});
+       fmt::format("{} a boat, {} boats: each boat starts with a fresh one",
+                   amounts.nozzles, boats)});
   part.lines.push_back({"mixer nozzle", static_cast<double>(nozzles), "pieces", 1,
                         nozzles, adhesive.nozzle_price,
                         times(adhesive.nozzle_price, nozzles)});

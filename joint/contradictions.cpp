@@ -32,6 +32,9 @@ class Finder {
   Errors find() {
     find_in_lap();
     if (joint_.adhesive) find_in_adhesive(*joint_.adhesive);
+    if (joint_.fastener.box_price && !joint_.fastener.box)
+      add("fastener.box_price",
+          "a box has a price and no size: give box, the pieces in one");
     find_in_layout();
     find_in_zones();
     find_in_stretches("opening", joint_.openings);

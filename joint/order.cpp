@@ -37,10 +37,19 @@ void add_totals(Order& order) {
 
 Check shelf_check(const ShelfCap& cap, std::size_t boats) {
   const bool at_once = cap.deliveries <= 1;
+  if (cap.boats < 1)
+    return {"order.shelf_life",
+            "a delivery expires before one boat has used it up: a shorter time from "
+            "delivery to use, or a smaller pack",
+            1,
+            cap.boats,
+            "boats",
+            CheckState::Fail,
+            "the joint file: adhesive.shelf_life, order.boats_a_month"};
   return {"order.shelf_life",
           at_once ? "the run's adhesive is used up within its shelf life"
-                  : fmt::format("the run's adhesive would expire before it is used up: "
-                                "{} deliveries of at most {} packs",
+                  : fmt::format("the run's adhesive bought at once would expire before "
+                                "it is used up: {} deliveries of at most {} packs",
                                 cap.deliveries, cap.packs),
           static_cast<double>(boats),
           cap.boats,
@@ -63,7 +72,14 @@ Order order(const Joint& joint,
   add(order, fastener_order(joint.fastener, schedule, *joint.order));
   order.shelf = shelf_cap(*joint.adhesive, adhesive.nominal, *joint.order,
                           paste.lines.front().packs);
-  if (order.shelf) order.checks.push_back(shelf_check(*order.shelf, order.boats));
+  if (order.shelf)
+    order.checks.push_back(shelf_check(*order.shelf, order.boats));
+  else if (joint.adhesive->shelf_life)
+    order.checks.push_back({"order.shelf_life",
+                            "the shelf life is not looked at: order.boats_a_month is "
+                            "not given",
+                            joint.adhesive->shelf_life->in_days(), std::nullopt, "days",
+                            CheckState::Warn, "the joint file"});
   add_totals(order);
   return order;
 }

@@ -35,9 +35,9 @@ std::string amounts(const AdhesivePlan& plan) {
   count("packs", &AdhesiveAmounts::packs);
   count("nozzles", &AdhesiveAmounts::nozzles);
   if (plan.least.mass_kg && plan.nominal.mass_kg && plan.most.mass_kg)
-    table.rows.push_back({"mass", decimals(*plan.least.mass_kg, 2),
-                          decimals(*plan.nominal.mass_kg, 2),
-                          decimals(*plan.most.mass_kg, 2), "kg"});
+    table.rows.push_back(
+        {"mass, with waste and nozzles", decimals(*plan.least.mass_kg, 2),
+         decimals(*plan.nominal.mass_kg, 2), decimals(*plan.most.mass_kg, 2), "kg"});
   return text_of(table);
 }
 
@@ -100,7 +100,11 @@ std::string time_text(const TimePlan& time) {
   add("driving fasteners", time.driving);
   add("in all", time.total);
   add("working time at the shop's temperature", time.working_time);
-  return text_of(table);
+  return text_of(table) +
+         wrapped(
+             "The working time is the data sheet's, taken to the shop's temperature "
+             "by a rule of thumb: it halves for every 10 degrees C warmer. Below "
+             "the data sheet's least temperature the adhesive may not cure.");
 }
 
 }  // namespace

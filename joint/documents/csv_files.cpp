@@ -113,7 +113,7 @@ std::string order_csv(const Order& order) {
     text +=
         csv_record({line.item, at_most_decimals(line.need, 3), line.unit,
                     at_most_decimals(line.pack_size, 3), fmt::format("{}", line.packs),
-                    money(line.price), money(line.total)});
+                    line.price ? price_text(*line.price) : "", money(line.total)});
   return text;
 }
 

@@ -107,6 +107,13 @@ std::string at_most_decimals(double value, int count) {
   return text;
 }
 
+std::string price_text(double amount) {
+  const std::string exact = at_most_decimals(amount, 6);
+  const auto point = exact.find('.');
+  const bool short_of_two = point == std::string::npos || exact.size() - point < 3;
+  return short_of_two ? decimals(amount, 2) : exact;
+}
+
 NumberStyle::NumberStyle(LengthUnit unit, Length round_to)
     : unit_(unit),
       step_(unit == LengthUnit::Millimetres ? mm_step(round_to.in_mm())

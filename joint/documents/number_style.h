@@ -13,6 +13,9 @@ std::string decimals(double value, int count);
 /// A number with at most `count` decimals, zeros at the end left off.
 std::string at_most_decimals(double value, int count);
 
+/// A price as it is given, with two decimals at least.
+std::string price_text(double amount);
+
 /// How lengths are written for people, in one unit throughout a document.
 ///
 /// Running dimensions are rounded to a step a tape has: in mm a multiple of 0.1 mm, in

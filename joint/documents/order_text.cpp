@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "joint/documents/number_style.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
@@ -11,6 +13,12 @@ namespace {
 
 std::string money(const std::optional<double>& amount) {
   return amount ? decimals(*amount, 2) : "-";
+}
+
+/// Whether every line has its price.
+bool complete(const Order& order) {
+  return std::all_of(order.lines.begin(), order.lines.end(),
+                     [](const OrderLine& line) { return line.total.has_value(); });
 }
 
 std::string lines(const Order& order, const NumberStyle& style) {
@@ -23,12 +31,14 @@ std::string lines(const Order& order, const NumberStyle& style) {
                    {{"price", "a pack"}},
                    {{"total"}}};
   for (const OrderLine& line : order.lines)
-    table.rows.push_back({style.sentence(line.item), at_most_decimals(line.need, 1),
-                          line.unit, at_most_decimals(line.pack_size, 1),
-                          fmt::format("{}", line.packs), money(line.price),
-                          money(line.total)});
+    table.rows.push_back(
+        {style.sentence(line.item), at_most_decimals(line.need, 1), line.unit,
+         at_most_decimals(line.pack_size, 1), fmt::format("{}", line.packs),
+         line.price ? price_text(*line.price) : "-", money(line.total)});
   if (order.total)
-    table.rows.push_back({"in all", "", "", "", "", "", money(order.total)});
+    table.rows.push_back(
+        {complete(order) ? "in all" : "in all, without what has no price", "", "", "",
+         "", "", money(order.total)});
   if (order.per_boat)
     table.rows.push_back({"for each boat", "", "", "", "", "", money(order.per_boat)});
   return text_of(table);
@@ -66,12 +76,15 @@ std::string shelf_text(const ShelfCap& shelf) {
 
 std::string order_text(const Job& job, const NumberStyle& style) {
   const Order& order = *job.order;
-  std::string text = wrapped(fmt::format(
-                         "To buy for {}. Packs and boxes are rounded up once, for the "
-                         "whole run. Prices are as the joint file gives them; \"-\" is "
-                         "a price not given.",
-                         counted(order.boats, "boat"))) +
-                     "\n" + lines(order, style) + allowances(order, style);
+  std::string text =
+      wrapped(
+          fmt::format("To buy for {}. Packs and boxes are rounded up once, for the "
+                      "whole run, for the joint as drawn (nominal). An opened pack "
+                      "of adhesive is kept for the next boat; its size is what comes "
+                      "out of it. Prices are as the joint file gives them; \"-\" is "
+                      "a price not given.",
+                      counted(order.boats, "boat"))) +
+      "\n" + lines(order, style) + allowances(order, style);
   if (order.shelf) text += shelf_text(*order.shelf);
   return text;
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cstdint>
+#include <numeric>
 #include <string_view>
 
 #include "joint/documents/printable.h"
@@ -12,6 +13,7 @@ namespace {
 
 constexpr std::size_t between_columns = 2;
 constexpr std::size_t least_last_column = 24;
+constexpr std::size_t least_column = 12;
 
 bool continues_character(char byte) {
   return (static_cast<std::uint8_t>(byte) & 0xC0U) == 0x80U;
@@ -80,16 +82,31 @@ std::vector<std::size_t> widths_of(const TextTable& table) {
   return widths;
 }
 
-/// Narrows a left-aligned last column to what the line has room for.
-void narrow_last(const TextTable& table, std::vector<std::size_t>& widths) {
-  if (table.columns.back().align != Align::Left) return;
-  std::size_t before = 0;
-  for (std::size_t column = 0; column + 1 < widths.size(); ++column)
-    before += widths[column] + between_columns;
-  const std::size_t limit =
-      before + least_last_column <= text_width ? text_width : widest_line;
-  assert(before < limit);
-  widths.back() = std::min(widths.back(), limit - before);
+std::size_t total_of(const std::vector<std::size_t>& widths) {
+  return std::accumulate(widths.begin(), widths.end(),
+                         between_columns * (widths.size() - 1));
+}
+
+/// Narrows the left-aligned columns, the widest first, until the table is no wider than
+/// a line may be; a left-aligned last column then takes what is left of a usual line.
+void narrow(const TextTable& table, std::vector<std::size_t>& widths) {
+  const std::size_t last = widths.size() - 1;
+  const bool last_wraps = table.columns[last].align == Align::Left;
+  const std::size_t own = widths[last];
+  if (last_wraps) widths[last] = std::min(own, least_last_column);
+  while (total_of(widths) > widest_line) {
+    std::size_t widest = widths.size();
+    for (std::size_t column = 0; column < widths.size(); ++column)
+      if (table.columns[column].align == Align::Left && widths[column] > least_column &&
+          (widest == widths.size() || widths[column] > widths[widest]))
+        widest = column;
+    if (widest == widths.size()) break;
+    --widths[widest];
+  }
+  if (!last_wraps || widths[last] >= own) return;
+  const std::size_t total = total_of(widths);
+  const std::size_t limit = total <= text_width ? text_width : widest_line;
+  widths[last] += std::min(own - widths[last], limit - std::min(limit, total));
 }
 
 TextTable with_printable_cells(TextTable table) {
@@ -133,7 +150,7 @@ std::size_t width_of(const std::string& text) {
 std::string text_of(const TextTable& given) {
   const TextTable table = with_printable_cells(given);
   std::vector<std::size_t> widths = widths_of(table);
-  narrow_last(table, widths);
+  narrow(table, widths);
   CellLines heading;
   CellLines rule;
   for (std::size_t column = 0; column < widths.size(); ++column) {
@@ -145,8 +162,12 @@ std::string text_of(const TextTable& given) {
   for (const auto& row : table.rows) {
     assert(row.size() == widths.size());
     CellLines cells;
-    for (const std::string& cell : row) cells.push_back({cell});
-    cells.back() = wrapped_lines(row.back(), widths.back());
+    for (std::size_t column = 0; column < widths.size(); ++column) {
+      if (width_of(row[column]) <= widths[column])
+        cells.push_back({row[column]});
+      else
+        cells.push_back(wrapped_lines(row[column], widths[column]));
+    }
     text += row_text(table, widths, cells, false);
   }
   return text;

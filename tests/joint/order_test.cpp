@@ -74,7 +74,8 @@ BOOST_AUTO_TEST_CASE(a_run_longer_than_the_shelf_life_comes_in_deliveries) {
   const Check check = check_named(made.checks, "order.shelf_life");
   BOOST_TEST((check.state == CheckState::Warn));
   BOOST_TEST(check.what ==
-             "the run's adhesive would expire before it is used up: 2 deliveries of at "
+             "the run's adhesive bought at once would expire before it is used up: 2 "
+             "deliveries of at "
              "most 284 packs");
   joint.order->boats = 80;
   BOOST_TEST((check_named(order_of(joint).checks, "order.shelf_life").state ==

@@ -79,6 +79,14 @@ BOOST_AUTO_TEST_CASE(a_line_break_in_a_cell_does_not_break_the_table) {
   BOOST_TEST(text_of(table) == "a\n-------\none two\n");
 }
 
+BOOST_AUTO_TEST_CASE(a_long_name_in_any_column_stays_within_the_line) {
+  TextTable table;
+  table.columns = {{{"item"}, Align::Left}, {{"need"}}, {{"unit"}, Align::Left}};
+  table.rows = {{std::string(60, 'x') + " " + std::string(60, 'y'), "12345", "ml"}};
+  std::istringstream lines(text_of(table));
+  for (std::string line; std::getline(lines, line);) BOOST_TEST(line.size() <= 100);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
