@@ -57,10 +57,9 @@ std::string perimeter_text(const Job& job, const NumberStyle& style) {
   table.rows.push_back({"all", style.running(job.perimeter.sheer_length),
                         style.running(job.perimeter.drill_line_length), "", "", ""});
   return wrapped(fmt::format("Lengths in {}, rounded to {}: the sheer is the hull's "
-                             "trimmed top edge; the "
-                             "drill line lies on the lip's outer face {} below it. "
-                             "Openings, by girth on "
-                             "the drill line, are within the lengths.",
+                             "trimmed top edge; the drill line lies on the lip's "
+                             "outer face {} below it. Openings, by girth on the drill "
+                             "line, are within the lengths.",
                              style.unit_words(), style.step_name(),
                              style.size_with_unit(job.joint.fastener.line))) +
          text_of(table);

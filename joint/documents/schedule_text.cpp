@@ -160,11 +160,15 @@ std::string check_lines(const Schedule& schedule,
   for (const CheckLine& line : schedule.check_lines)
     if (line.side == side)
       table.rows.push_back(
-          {style.span(line.value), style.sentence(line.measured),
-           fmt::format("{} to {}: {}", line.from, line.to, style.sentence(line.what))});
+          {line.measured.starts_with("girth") ? style.running(line.value)
+                                              : style.span(line.value),
+           style.sentence(line.measured),
+           style.sentence(fmt::format("{} to {}: {}", line.from, line.to, line.what))});
   if (table.rows.empty()) return "";
-  return fmt::format("\n{}: dimensions to check the setting-out by\n",
-                     capitalised(side_word(side))) +
+  return fmt::format(
+             "\n{}: dimensions to check the setting-out by, girths rounded to "
+             "{}\n",
+             capitalised(side_word(side)), style.step_name()) +
          text_of(table);
 }
 
