@@ -286,6 +286,10 @@ Result<Perimeter> perimeter(const Joint& joint) {
       errors.push_back(
           {ErrorKind::InvalidInput, fmt::format("opening[{}].side", i),
            "this joint has no transom side: name starboard, port or both"});
+  const auto bare = [](const PerimeterSide& side) { return side.parts.empty(); };
+  if (errors.empty() && std::all_of(result.sides.begin(), result.sides.end(), bare))
+    errors.push_back({ErrorKind::InvalidInput, "opening",
+                      "the openings leave no joint anywhere: shorten one"});
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   result.mitres = joint_mitres(result);
   return result;

@@ -105,6 +105,19 @@ BOOST_AUTO_TEST_CASE(errors_of_all_parts_come_at_once_and_each_once) {
   BOOST_TEST(lines[3].starts_with("place[0].at"));
 }
 
+BOOST_AUTO_TEST_CASE(openings_that_leave_no_joint_are_an_error) {
+  // derived: half a box of 4000 by 2000 has sides of 1000 + 4000 mm and a transom of
+  // 2000; the drill line lies 8 mm outside it, so its sides are 5024 and its transom is
+  // 2016, of which the last 8 mm at a corner have no sheer above them
+  Joint joint = box();
+  joint.openings = {{{SideChoice::Both, Length(), Length::mm(5020)}, "all of a side"},
+                    {{SideChoice::Transom, Length(), Length::mm(2015)}, "the transom"}};
+  BOOST_TEST((errors_of(joint, only(&Parts::fit)) ==
+              Lines{"opening: the openings leave no joint anywhere: shorten one"}));
+  joint.openings.pop_back();
+  BOOST_TEST(work_out(joint, only(&Parts::fit)).has_value());
+}
+
 BOOST_AUTO_TEST_CASE(checks_of_every_part_are_gathered) {
   const Job job = job_of(box(), only(&Parts::fit));
   BOOST_TEST(job.checks.size() == job.perimeter.checks.size() + job.fit->checks.size());
