@@ -12,19 +12,16 @@ namespace {
 
 const char* const options_help =
     "Options, before or after the command\n"
-    "  --units mm|in  unit of lengths in reports and CSV files; if not given, the "
-    "joint\n"
-    "                 file's own. In inches, running dimensions are fractions, all "
-    "else\n"
-    "                 decimals. JSON is always metric.\n"
+    "  --units mm|in  unit of lengths in reports and CSV files; if not given, that of\n"
+    "                 the joint file. In inches, running dimensions are fractions,\n"
+    "                 the rest decimals. JSON is always metric.\n"
     "  --json         print the result as JSON and nothing else; `job` then writes\n"
     "                 documents only if --out says where\n"
     "  --quiet        print the verdict line only\n"
-    "  --out DIR      with `job`: the folder for the documents; if not given, the "
-    "joint\n"
-    "                 file's name with \"-joint\" in place of its ending, in the "
-    "current\n"
-    "                 folder\n"
+    "  --out DIR      with `job`: the folder for the documents; if not given, the\n"
+    "                 joint file's name with \"-joint\" in place of its ending, in "
+    "the\n"
+    "                 current folder\n"
     "  --version      print the version\n"
     "  --help         print this, or the help of the command named\n";
 
