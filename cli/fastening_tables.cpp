@@ -42,12 +42,16 @@ LayoutRules read_layout(TomlTable& root) {
                         .needed("the largest space from hole to hole");
   rules.pitch_min = table.length("pitch_min", bounds::above_zero)
                         .needed("the smallest space from hole to hole");
-  rules.end_min = table.length("end_min", bounds::from_zero)
-                      .otherwise(Length::mm(30), "30 mm", common_practice);
+  auto end_min = table.length("end_min", bounds::from_zero);
   const Length half = rules.pitch_max / 2;
   rules.end_max = table.length("end_max", bounds::above_zero)
                       .otherwise(half, length_words(half, unit),
                                  "common practice, no source: half of pitch_max");
+  const bool close = rules.end_max < Length::mm(30);
+  const Length nearest = close ? rules.end_max : Length::mm(30);
+  rules.end_min = end_min.otherwise(
+      nearest, close ? length_words(nearest, unit) : "30 mm",
+      close ? "common practice, no source: no larger than end_max" : common_practice);
   rules.radius_min = table.length("radius_min", bounds::from_zero)
                          .otherwise(Length::mm(150), "150 mm", common_practice);
   rules.round_to = table.length("round_to", bounds::above_zero)

@@ -151,12 +151,8 @@ std::vector<SheerRow> read_rows(const std::string& text,
   return std::move(table.rows);
 }
 
-/// What is wrong with the points of the sheer, if all of them could be read.
+/// What is wrong with the points of the sheer.
 Errors point_faults(const Sheer& sheer) {
-  const bool all_read =
-      std::all_of(sheer.rows.begin(), sheer.rows.end(),
-                  [](const SheerRow& row) { return row.point.allFinite(); });
-  if (!all_read) return {};
   const auto points = sheer_points(sheer);
   return points ? Errors{} : points.error();
 }
@@ -177,8 +173,14 @@ Result<JointFile> read_joint_file(const std::filesystem::path& path) {
   Settings settings = read_settings(*file, reading);
   Joint& joint = settings.joint;
   if (const auto table = sheer_text(path, settings.sheer_file, reading)) {
+    const std::size_t before = reading.errors.size();
     joint.sheer.rows = read_rows(*table, settings.lap, reading);
-    const Errors faults = point_faults(joint.sheer);
+    // what a faulty table has of points would only be faulted for its own fault again
+    const bool sound = std::none_of(
+        reading.errors.begin() + static_cast<std::ptrdiff_t>(before),
+        reading.errors.end(),
+        [](const Error& error) { return error.where.starts_with("sheer."); });
+    const Errors faults = sound ? point_faults(joint.sheer) : Errors{};
     reading.errors.insert(reading.errors.end(), faults.begin(), faults.end());
   }
   const Errors crossed = contradictions(joint, reading.unit);

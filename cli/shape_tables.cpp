@@ -39,6 +39,11 @@ LapSettings read_lap(TomlTable& root) {
   }
   settings.bond.from = table.length("bond_from", bounds::from_zero).optional();
   settings.bond.to = table.length("bond_to", bounds::above_zero).optional();
+  if (root.has("adhesive")) {
+    const char* why = "common practice, no source: the whole lap is filled";
+    if (!table.has("bond_from")) table.use_default("bond_from", "0", why);
+    if (!table.has("bond_to")) table.use_default("bond_to", "the lap's depth", why);
+  }
   table.refuse_unknown_keys();
   return settings;
 }

@@ -115,8 +115,8 @@ BOOST_AUTO_TEST_CASE(every_default_used_is_on_record) {
       {"hull.trim", "2 mm", practice},
       {"lip.trim", "2 mm", practice},
       {"fastener.head", "pan", practice},
-      {"layout.end_min", "30 mm", practice},
       {"layout.end_max", "75 mm", "common practice, no source: half of pitch_max"},
+      {"layout.end_min", "30 mm", practice},
       {"layout.radius_min", "150 mm", practice},
       {"layout.round_to", "1 mm", practice},
       {"jig.length_max", "1300 mm", practice},
@@ -129,6 +129,31 @@ BOOST_AUTO_TEST_CASE(every_default_used_is_on_record) {
   }
   BOOST_TEST(joint.layout.end_max.in_mm() == 75.0);
   BOOST_TEST(joint.jig.bush.in_mm() == 8.0);
+}
+
+BOOST_AUTO_TEST_CASE(a_small_pitch_alone_does_not_contradict_its_own_ends) {
+  // derived: half of 50 is 25, less than the usual 30
+  const Joint joint =
+      joint_of(replaced(short_joint_text, "pitch_max = 150", "pitch_max = 50"));
+  BOOST_TEST(joint.layout.end_min.in_mm() == 25.0);
+  BOOST_TEST(joint.layout.end_max.in_mm() == 25.0);
+}
+
+BOOST_AUTO_TEST_CASE(a_bond_over_the_whole_lap_is_on_record_if_there_is_an_adhesive) {
+  const Joint joint =
+      joint_of(replaced(full_joint_text, "bond_from = 5\nbond_to = 45\n", ""));
+  BOOST_TEST_REQUIRE(joint.defaults.size() == 2u);
+  BOOST_TEST(joint.defaults[0].key == "lap.bond_from");
+  BOOST_TEST(joint.defaults[0].value == "0");
+  BOOST_TEST(joint.defaults[1].key == "lap.bond_to");
+  BOOST_TEST(joint.defaults[1].value == "the lap's depth");
+}
+
+BOOST_AUTO_TEST_CASE(an_adhesive_without_a_name_is_called_adhesive) {
+  const Joint joint = joint_of(replaced(full_joint_text, "name = \"paste\"\n", ""));
+  BOOST_TEST(joint.adhesive->name == "adhesive");
+  BOOST_TEST_REQUIRE(joint.defaults.size() == 1u);
+  BOOST_TEST(joint.defaults[0].key == "adhesive.name");
 }
 
 BOOST_AUTO_TEST_CASE(tables_that_are_left_out_are_absent_and_no_error) {

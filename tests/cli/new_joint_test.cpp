@@ -44,7 +44,7 @@ BOOST_AUTO_TEST_CASE(a_new_joint_reads_and_uses_no_default) {
   BOOST_TEST(file->joint.defaults.size() == 0u);
   BOOST_TEST(file->joint.sheer.rows.size() == 23u);
   BOOST_TEST(file->joint.adhesive.has_value());
-  BOOST_TEST(file->joint.loads.has_value());
+  BOOST_TEST(!file->joint.loads.has_value());  // no command asks for them
   BOOST_TEST(file->joint.shop.has_value());
   BOOST_TEST(file->joint.order.has_value());
 }
@@ -60,6 +60,9 @@ BOOST_AUTO_TEST_CASE(a_new_joint_is_fair_and_no_check_of_it_fails) {
   BOOST_TEST(job->perimeter.sides.size() == 3u);
   BOOST_TEST(job->schedule.has_value());
   BOOST_TEST(job->order.has_value());
+  for (const Check& check : job->checks) {
+    BOOST_TEST(check.id != "fastener.pilot");  // its pilot is the shop's own
+  }
   for (const Check& check : job->checks)
     BOOST_TEST((check.state != CheckState::Fail), check.id << ": " << check.what);
 }
