@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <map>
+#include <string_view>
 #include <utility>
 
 #include "joint/whole_packs.h"
@@ -18,7 +19,8 @@ struct Pieces {
   std::optional<double> box_price;
 };
 
-void add(OrderPart& part, const Pieces& pieces, const OrderRules& rules) {
+/// @returns  how many are ordered, spares included
+double add(OrderPart& part, const Pieces& pieces, const OrderRules& rules) {
   const auto used = static_cast<double>(rules.boats * pieces.in_a_boat);
   const auto need = static_cast<double>(whole_packs(used * (1 + rules.spare), 1));
   const auto box = static_cast<double>(pieces.box);
@@ -35,6 +37,35 @@ void add(OrderPart& part, const Pieces& pieces, const OrderRules& rules) {
   if (pieces.box_price) total = *pieces.box_price * static_cast<double>(boxes);
   part.lines.push_back(
       {pieces.item, need, "pieces", box, boxes, pieces.box_price, total});
+  return need;
+}
+
+std::string_view number_word(std::size_t number) { return number == 1 ? "one" : "two"; }
+
+/// What goes with the bolts, so many with each, spare bolts too.
+struct Hardware {
+  std::string item;
+  const char* words;  ///< "nut", "washers"
+  std::size_t with_each;
+};
+
+void add_hardware(OrderPart& part,
+                  const Hardware& hardware,
+                  double bolts_used,
+                  double bolts_ordered) {
+  const auto each = static_cast<double>(hardware.with_each);
+  const double need = bolts_ordered * each;
+  const auto line = [&](const char* what, double amount, std::string basis) {
+    part.allowances.push_back(
+        {hardware.item, what, amount, "pieces", std::move(basis)});
+  };
+  const std::string basis =
+      fmt::format("{} {} a bolt", number_word(hardware.with_each), hardware.words);
+  line("in the boats", bolts_used * each, basis);
+  line("spares", need - bolts_used * each, basis + ", for the spare bolts");
+  line("box rounding", 0, "by the piece");
+  part.lines.push_back({hardware.item, need, "pieces", 1,
+                        static_cast<std::size_t>(need), std::nullopt, std::nullopt});
 }
 
 }  // namespace
@@ -48,17 +79,24 @@ OrderPart fastener_order(const FastenerChoice& choice,
   for (const DrillStation& station : schedule.stations)
     station.length ? ++by_length[*station.length] : ++unserved;
   OrderPart part;
+  double ordered = 0;
   for (const auto& [length, count] : by_length)
-    add(part,
+    ordered += add(
+        part,
         {fastener_name(spec, length), count, choice.box.value_or(1), choice.box_price},
         rules);
   if (unserved > 0)
-    add(part, {fastener_name(spec) + ", of a length not in stock", unserved, 1, {}},
-        rules);
+    ordered +=
+        add(part, {fastener_name(spec) + ", of a length not in stock", unserved, 1, {}},
+            rules);
   if (spec.kind == FastenerKind::Bolt && !schedule.stations.empty()) {
-    const std::size_t bolts = schedule.stations.size();
-    add(part, {"nut " + spec.size, bolts, 1, {}}, rules);
-    add(part, {"washer " + spec.size, bolts * spec.washers, 1, {}}, rules);
+    const auto used = static_cast<double>(rules.boats * schedule.stations.size());
+    add_hardware(part, {"nut " + spec.size, "nut", 1}, used, ordered);
+    if (spec.washers > 0)
+      add_hardware(part,
+                   {"washer " + spec.size, spec.washers == 1 ? "washer" : "washers",
+                    spec.washers},
+                   used, ordered);
   }
   return part;
 }

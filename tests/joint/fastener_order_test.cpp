@@ -93,6 +93,24 @@ BOOST_AUTO_TEST_CASE(bolts_come_with_their_nuts_and_washers) {
              42);  // derived: one under the head, one under the nut
 }
 
+BOOST_AUTO_TEST_CASE(nuts_and_washers_follow_the_bolts_ordered) {
+  // derived: 7 boats with one bolt of each length and 10 % spare: 7.7, so 8 of each,
+  // 16 bolts; rounded apart it would be 16 nuts (15.4) and 31 washers (30.8)
+  const OrderPart part = fastener_order(
+      {}, schedule_with(FastenerKind::Bolt, "M6", {30, 35}), run_of(7, 0.1));
+  BOOST_TEST_REQUIRE(part.lines.size() == 4u);
+  BOOST_TEST(part.lines[0].need == 8);
+  BOOST_TEST(part.lines[1].need == 8);
+  BOOST_TEST(part.lines[2].need == 16);
+  BOOST_TEST(part.lines[3].need == 32);
+  BOOST_TEST(part.lines[3].packs == 32u);
+  BOOST_TEST_REQUIRE(part.allowances.size() == 12u);
+  BOOST_TEST(part.allowances[9].amount == 28);
+  BOOST_TEST(part.allowances[9].basis == "two washers a bolt");
+  BOOST_TEST(part.allowances[10].amount == 4);
+  BOOST_TEST(part.allowances[11].amount == 0);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
