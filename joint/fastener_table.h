@@ -24,8 +24,16 @@ inline Length take(FastenerSpec& spec,
                    std::string_view source) {
   std::string where(source);
   if (cell.from_memory) where.append(": ").append(memory_note);
-  spec.values.push_back({std::string(what), Length::mm(cell.mm), std::move(where)});
+  spec.values.push_back(
+      {std::string(what), Length::mm(cell.mm), std::move(where), false});
   return Length::mm(cell.mm);
+}
+
+/// As `take`, for the value that is the pilot hole.
+inline Length take_pilot(FastenerSpec& spec, Cell cell, std::string_view source) {
+  const Length pilot = take(spec, "pilot hole in the hull", cell, source);
+  spec.values.back().is_pilot = true;
+  return pilot;
 }
 
 }  // namespace sheerlap

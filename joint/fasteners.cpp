@@ -90,8 +90,8 @@ void take_own_holes(FastenerSpec& spec, const FastenerChoice& choice) {
   if (choice.hull_pilot) {
     drop_value(spec, "pilot hole");
     spec.pilot_for_plastics = false;
-    spec.hull_pilot = take(spec, "pilot hole in the hull",
-                           seen(choice.hull_pilot->in_mm()), "the joint file");
+    spec.hull_pilot =
+        take_pilot(spec, seen(choice.hull_pilot->in_mm()), "the joint file");
   }
 }
 

@@ -18,7 +18,14 @@ inline constexpr std::string_view memory_note = "from memory, confirm";
 struct FastenerValue {
   std::string what;  ///< in shop words: "hole in the lip"
   Length value;
-  std::string source;  ///< ends in `memory_note` if the value was not read there
+  std::string source;     ///< ends in `memory_note` if the value was not read there
+  bool is_pilot = false;  ///< what `FastenerSpec::hull_pilot` is
+};
+
+/// The pilot holes that are common in glass laminate.
+struct PilotRange {
+  Length least;
+  Length greatest;
 };
 
 /// The stacks that one length of blind rivet closes.
@@ -41,14 +48,15 @@ struct FastenerSpec {
   Length beyond_stack;   ///< a tapping screw's point; a bolt's washers, nut and threads
   std::size_t washers = 0;  ///< with each bolt
   Length lip_hole;
-  std::optional<Length> hull_pilot;   ///< none: the hull's hole is as the lip's
-  bool pilot_for_plastics = false;    ///< the pilot hole is not one for laminates
-  Length countersink;                 ///< diameter on the lip's outer face
-  Length countersink_depth;           ///< from the lip's outer face
-  std::optional<double> tensile_mm2;  ///< area in tension; none for a rivet
-  std::vector<Length> lengths;        ///< in stock, ascending
-  std::vector<Grip> grips;            ///< of a rivet, ascending; else none
-  std::vector<FastenerValue> values;  ///< all that were taken from tables
+  std::optional<Length> hull_pilot;  ///< none: the hull's hole is as the lip's
+  bool pilot_for_plastics = false;   ///< the pilot hole is not one for laminates
+  std::optional<PilotRange> laminate_pilot;  ///< from memory; none for some sizes
+  Length countersink;                        ///< diameter on the lip's outer face
+  Length countersink_depth;                  ///< from the lip's outer face
+  std::optional<double> tensile_mm2;         ///< area in tension; none for a rivet
+  std::vector<Length> lengths;               ///< in stock, ascending
+  std::vector<Grip> grips;                   ///< of a rivet, ascending; else none
+  std::vector<FastenerValue> values;         ///< all that were taken from tables
 };
 
 /// The fastener of a joint file, with the user's own holes and lengths where he gives

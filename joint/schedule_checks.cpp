@@ -1,10 +1,9 @@
 #include "joint/schedule_checks.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
-
-#include "joint/mark_ranges.h"
 
 namespace sheerlap {
 namespace {
@@ -60,13 +59,16 @@ void add_edge(Checks& checks,
 
 Check hull_met(const std::vector<DrillStation>& stations) {
   const DrillStation& worst = nearest(stations, top_edge);
-  const std::string misses = mark_ranges(stations, misses_hull);
+  std::vector<std::string> misses;
+  for (const DrillStation& station : stations)
+    if (station.past_hull || !(station.edge_top > Length()))
+      misses.push_back(station.mark);
   const std::string what =
       misses.empty()
           ? fmt::format(
                 "every bit enters the hull below its trimmed edge; nearest at {}",
                 worst.mark)
-          : fmt::format("the fastener misses the hull at {}", misses);
+          : fmt::format("the fastener misses the hull at {}", fmt::join(misses, ", "));
   return {"schedule.hull_met",
           what,
           worst.edge_top.in_mm(),
@@ -80,9 +82,9 @@ Check hull_met(const std::vector<DrillStation>& stations) {
 Check length_served(const std::vector<DrillStation>& stations,
                     const FastenerSpec& spec) {
   const DrillStation* worst = nullptr;
-  const std::string unserved = mark_ranges(
-      stations, [](const DrillStation& station) { return !station.length; });
+  std::vector<std::string> unserved;
   for (const DrillStation& station : stations) {
+    if (!station.length) unserved.push_back(station.mark);
     const bool worse = worst == nullptr || (worst->length && !station.length);
     const bool as_bad =
         worst != nullptr && worst->length.has_value() == station.length.has_value();
@@ -97,7 +99,7 @@ Check length_served(const std::vector<DrillStation>& stations,
           ? fmt::format("greatest {} needed, at {}, against the longest in stock", need,
                         worst->mark)
           : fmt::format("no {} in stock serves {}; {} needs most: {:.1f} mm", need,
-                        unserved, worst->mark,
+                        fmt::join(unserved, ", "), worst->mark,
                         length_needed(spec, worst->stack).in_mm());
   return {"schedule.length",
           std::move(what),
@@ -112,14 +114,11 @@ Check countersink(const Joint& joint, const FastenerSpec& spec) {
   const double thickness = joint.lip.thickness.in_mm();
   const double depth = spec.countersink_depth.in_mm();
   const double limit = thickness * 2 / 3;
-  constexpr double fails_beyond = 0.9;  // of the lip: from memory, confirm
-  const CheckState state = depth <= limit                      ? CheckState::Pass
-                           : depth <= fails_beyond * thickness ? CheckState::Warn
-                                                               : CheckState::Fail;
+  const CheckState state = depth <= limit      ? CheckState::Pass
+                           : depth < thickness ? CheckState::Warn
+                                               : CheckState::Fail;
   return {"schedule.countersink",
-          fmt::format("depth of the {} against 2/3 of the lip's thickness; beyond 0.9 "
-                      "of it the head pulls through",
-                      spec.head == HeadKind::Pan ? "chamfer" : "countersink"),
+          "depth of the countersink against 2/3 of the lip's thickness",
           depth,
           limit,
           "mm",
@@ -139,6 +138,15 @@ Check pitch_in_diameters(const Layout& layout, const FastenerSpec& spec) {
       "mm",
       has <= asks ? CheckState::Pass : CheckState::Warn,
       class_table};
+}
+
+/// That a pilot hole is not among the common ones; empty if it is, or none is known.
+std::string outside_common(const FastenerSpec& spec, Length pilot) {
+  const auto& common = spec.laminate_pilot;
+  if (!common || (pilot >= common->least && pilot <= common->greatest)) return "";
+  return fmt::format(
+      ", and it is outside the {:.1f} to {:.1f} mm common in glass laminate ({})",
+      common->least.in_mm(), common->greatest.in_mm(), memory_note);
 }
 
 }  // namespace
@@ -166,11 +174,11 @@ Checks fastener_checks(const FastenerSpec& spec) {
     const std::string words =
         fmt::format("{} {:.4g} mm", value.what, value.value.in_mm());
     if (value.source.ends_with(memory_note)) remembered.push_back(words);
-    if (spec.pilot_for_plastics && value.value == spec.hull_pilot)
+    if (spec.pilot_for_plastics && value.is_pilot)
       checks.push_back(
           {"fastener.pilot",
-           words + ": none is published for glass laminate, prove it on an "
-                   "offcut",
+           words + ": none is published for glass laminate" +
+               outside_common(spec, value.value) + ", prove it on an offcut",
            value.value.in_mm(), std::nullopt, "mm", CheckState::Warn, value.source});
   }
   if (!remembered.empty())
@@ -185,7 +193,7 @@ Checks fastener_checks(const FastenerSpec& spec) {
 Checks jig_checks(const Perimeter& perimeter,
                   const std::vector<DrillStation>& stations,
                   const std::vector<JigSegment>& jigs,
-                  const JigRules& rules) {
+                  Length length_max) {
   Checks checks;
   for (std::size_t i = 1; i < jigs.size(); ++i) {
     const DrillStation& last = stations[jigs[i - 1].last];
@@ -198,26 +206,9 @@ Checks jig_checks(const Perimeter& perimeter,
                                   "longer than a jig; index {} from a corner",
                                   jigs[i - 1].name, jigs[i].name, last.mark, next.mark,
                                   jigs[i].name),
-                      next.pitch.in_mm(), longest_run(rules).in_mm(), "mm",
-                      CheckState::Warn,
-                      "the joint file: jig.length_max, less a bush at each end"});
+                      next.pitch.in_mm(), length_max.in_mm(), "mm", CheckState::Warn,
+                      "the joint file: jig.length_max"});
   }
-  return checks;
-}
-
-Checks bush_checks(const JigRules& rules,
-                   const FastenerSpec& spec,
-                   Length smallest_pitch) {
-  Checks checks{{"jig.bush", "the bush, over its outside, takes the bit for the lip",
-                 rules.bush.in_mm(), spec.lip_hole.in_mm(), "mm",
-                 rules.bush > spec.lip_hole ? CheckState::Pass : CheckState::Fail,
-                 "the joint file: jig.bush"}};
-  if (smallest_pitch > Length())
-    checks.push_back({"jig.bush_pitch",
-                      "the bush has room in the smallest pitch beside its neighbour",
-                      rules.bush.in_mm(), smallest_pitch.in_mm(), "mm",
-                      rules.bush < smallest_pitch ? CheckState::Pass : CheckState::Fail,
-                      "the joint file: jig.bush"});
   return checks;
 }
 

@@ -113,10 +113,11 @@ constexpr double inch_lengths[] = {0.375, 0.5,  0.625, 0.75, 0.875,
 void take_laminate_pilot(FastenerSpec& spec) {
   for (const LaminatePilot& pilot : laminate_pilots) {
     if (spec.size != pilot.size) continue;
-    take(spec, "pilot hole common in glass laminate, least", remembered(pilot.least),
-         "trade usage");
-    take(spec, "pilot hole common in glass laminate, greatest",
-         remembered(pilot.greatest), "trade usage");
+    const Length least = take(spec, "pilot hole common in glass laminate, least",
+                              remembered(pilot.least), "trade usage");
+    const Length greatest = take(spec, "pilot hole common in glass laminate, greatest",
+                                 remembered(pilot.greatest), "trade usage");
+    spec.laminate_pilot = {least, greatest};
   }
 }
 
@@ -133,8 +134,8 @@ FastenerSpec spec_of(const Row& row, HeadKind head, const Sources& from) {
   spec.tensile_mm2 = std::numbers::pi / 4 * std::pow(spec.core.in_mm(), 2);
   if (row.pilot) {
     spec.pilot_for_plastics = !row.pilot->from_memory;
-    spec.hull_pilot = take(spec, "pilot hole in the hull", *row.pilot,
-                           row.pilot->from_memory ? laminate_holes : from.pilot);
+    spec.hull_pilot = take_pilot(spec, *row.pilot,
+                                 row.pilot->from_memory ? laminate_holes : from.pilot);
   }
   take_laminate_pilot(spec);
   if (row.clearance)
