@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 #include <limits>
 #include <utility>
 
@@ -12,7 +13,8 @@
 namespace sheerlap {
 namespace {
 
-/// How much closer and further off the lip stands in the least and the most.
+/// How much closer and further off the lip stands in the least and the most: what a
+/// hull out of shape comes to (common practice, no source).
 constexpr double shift_mm = 1;
 
 EnclosedSpace bond_space(const Joint& joint,
@@ -67,6 +69,25 @@ Result<AdhesiveAmounts> amounts_with(const Joint& joint,
                     *joint.adhesive);
 }
 
+/// The amounts with the lip further off; none, and a warning, if the corners then do
+/// not meet.
+std::optional<AdhesiveAmounts> amounts_shifted(const Joint& joint,
+                                               const Perimeter& perimeter,
+                                               double by_mm,
+                                               Checks& checks) {
+  const auto amounts = amounts_with(joint, perimeter, perimeter.lip->shifted(by_mm));
+  if (amounts) return *amounts;
+  const bool further = by_mm > 0;
+  checks.push_back(
+      {further ? "adhesive.most" : "adhesive.least",
+       fmt::format("the {} is left out: with the lip {:g} mm {} {}",
+                   further ? "most" : "least", std::abs(by_mm),
+                   further ? "further off" : "closer", amounts.error().front().message),
+       by_mm, std::nullopt, "mm", CheckState::Warn,
+       "derived: the corners meet as drawn, not with the lip moved"});
+  return std::nullopt;
+}
+
 Result<double> bond_area_mm2(const Perimeter& perimeter, const EnclosedSpace& space) {
   const auto one = [](Place, double) { return 1.0; };
   double area = 0;
@@ -118,10 +139,7 @@ Result<AdhesivePlan> adhesive_plan(const Joint& joint,
   const Adhesive& adhesive = *joint.adhesive;
   const RuledFace& lip = *perimeter.lip;
   const auto nominal = amounts_with(joint, perimeter, lip);
-  const auto least = amounts_with(joint, perimeter, lip.shifted(-shift_mm));
-  const auto most = amounts_with(joint, perimeter, lip.shifted(shift_mm));
-  for (const auto* amounts : {&nominal, &least, &most})
-    if (!*amounts) return tl::unexpected(amounts->error());
+  if (!nominal) return tl::unexpected(nominal.error());
   const EnclosedSpace space = bond_space(joint, perimeter, lip);
   const auto area = bond_area_mm2(perimeter, space);
   if (!area) return tl::unexpected(area.error());
@@ -130,8 +148,8 @@ Result<AdhesivePlan> adhesive_plan(const Joint& joint,
   plan.bond_area_mm2 = *area;
   plan.beads = all_runs(perimeter, space, adhesive);
   plan.nominal = *nominal;
-  plan.least = *least;
-  plan.most = *most;
+  plan.least = amounts_shifted(joint, perimeter, -shift_mm, plan.checks);
+  plan.most = amounts_shifted(joint, perimeter, shift_mm, plan.checks);
   plan.checks.push_back(bead_size_check(plan.beads, adhesive));
   if (joint.shop && adhesive.working_time) {
     plan.time = time_plan(adhesive, *joint.shop, plan.nominal, fasteners);

@@ -17,9 +17,10 @@ namespace sheerlap {
 struct AdhesivePlan {
   double bond_area_mm2 = 0;  ///< of the hull face over the bond band
   std::vector<BeadRun> beads;
-  AdhesiveAmounts least;  ///< the lip everywhere 1 mm closer, level
   AdhesiveAmounts nominal;
-  AdhesiveAmounts most;          ///< the lip everywhere 1 mm further off, level
+  /// The lip everywhere 1 mm closer, or further off, level; none if its corners do not
+  /// meet there.
+  std::optional<AdhesiveAmounts> least, most;
   std::optional<TimePlan> time;  ///< if shop and working time are given
   Checks checks;
 };
@@ -34,8 +35,7 @@ struct AdhesivePlan {
 /// @param joint       with its adhesive
 /// @param perimeter   of the joint
 /// @param fasteners   to drive before the adhesive goes off
-/// @errors  at "sheer.row[N]": faces that do not meet at a corner once the lip stands
-///          1 mm further off
+/// @errors  at "sheer.row[N]": faces that do not meet at a corner
 Result<AdhesivePlan> adhesive_plan(const Joint& joint,
                                    const Perimeter& perimeter,
                                    std::size_t fasteners);

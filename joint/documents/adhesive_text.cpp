@@ -16,15 +16,15 @@ std::string amounts(const AdhesivePlan& plan) {
                    {{"most"}},
                    {{"unit"}, Align::Left}};
   const auto volume = [&](const char* name, Volume AdhesiveAmounts::*member) {
-    const auto text = [&](const AdhesiveAmounts& amounts) {
-      return decimals((amounts.*member).in_ml(), 0);
+    const auto text = [&](const std::optional<AdhesiveAmounts>& amounts) {
+      return amounts ? decimals(((*amounts).*member).in_ml(), 0) : "-";
     };
     table.rows.push_back(
         {name, text(plan.least), text(plan.nominal), text(plan.most), "ml"});
   };
   const auto count = [&](const char* name, std::size_t AdhesiveAmounts::*member) {
-    const auto text = [&](const AdhesiveAmounts& amounts) {
-      return fmt::format("{}", amounts.*member);
+    const auto text = [&](const std::optional<AdhesiveAmounts>& amounts) {
+      return amounts ? fmt::format("{}", (*amounts).*member) : "-";
     };
     table.rows.push_back(
         {name, text(plan.least), text(plan.nominal), text(plan.most), ""});
@@ -34,10 +34,12 @@ std::string amounts(const AdhesivePlan& plan) {
   volume("with waste and nozzles", &AdhesiveAmounts::boat);
   count("packs", &AdhesiveAmounts::packs);
   count("nozzles", &AdhesiveAmounts::nozzles);
-  if (plan.least.mass_kg && plan.nominal.mass_kg && plan.most.mass_kg)
-    table.rows.push_back(
-        {"mass, with waste and nozzles", decimals(*plan.least.mass_kg, 2),
-         decimals(*plan.nominal.mass_kg, 2), decimals(*plan.most.mass_kg, 2), "kg"});
+  const auto mass = [](const std::optional<AdhesiveAmounts>& amounts) {
+    return amounts ? decimals(*amounts->mass_kg, 2) : "-";
+  };
+  if (plan.nominal.mass_kg)
+    table.rows.push_back({"mass, with waste and nozzles", mass(plan.least),
+                          mass(plan.nominal), mass(plan.most), "kg"});
   return text_of(table);
 }
 

@@ -46,13 +46,18 @@ std::string layout_words(const Job& job, const NumberStyle& style) {
   return text;
 }
 
+/// " (11.20 to 13.90 l)"; empty if the one or the other could not be had.
+std::string range_words(const AdhesivePlan& plan) {
+  if (!plan.least || !plan.most) return "";
+  return fmt::format(" ({} to {} l)", decimals(plan.least->boat.in_litres(), 2),
+                     decimals(plan.most->boat.in_litres(), 2));
+}
+
 std::string adhesive_words(const AdhesivePlan& plan) {
   std::string text = fmt::format(
-      "one boat: {} l in the joint, {} l with beads, waste and nozzles ({} to {} l), "
-      "{}",
+      "one boat: {} l in the joint, {} l with beads, waste and nozzles{}, {}",
       decimals(plan.nominal.joint.in_litres(), 2),
-      decimals(plan.nominal.boat.in_litres(), 2),
-      decimals(plan.least.boat.in_litres(), 2), decimals(plan.most.boat.in_litres(), 2),
+      decimals(plan.nominal.boat.in_litres(), 2), range_words(plan),
       counted(plan.nominal.packs, "pack"));
   if (plan.time)
     text += fmt::format("; {} min from first bead to last fastener, of {} min",
@@ -61,30 +66,11 @@ std::string adhesive_words(const AdhesivePlan& plan) {
   return text;
 }
 
-/// The item with its noun, the first of its words, in the plural.
-std::string plural_item(std::string item) {
-  for (const std::string noun :
-       {"tapping screw", "blind rivet", "bolt", "nut", "washer", "mixer nozzle"})
-    if (item.starts_with(noun)) return item.insert(noun.size(), "s");
-  return item;
-}
-
-/// "754 packs of paste", "840 mixer nozzles", "128 boxes of 100 bolts M6 x 30".
-std::string bought_words(const OrderLine& line, const NumberStyle& style) {
-  const std::string item = style.sentence(line.item);
-  if (line.unit != "pieces")
-    return fmt::format("{} of {}", counted(line.packs, "pack"), item);
-  const std::string count = fmt::format("{}", line.packs);
-  if (line.pack_size == 1)
-    return count + " " + (line.packs == 1 ? item : plural_item(item));
-  return fmt::format("{} {} of {} {}", count, line.packs == 1 ? "box" : "boxes",
-                     at_most_decimals(line.pack_size, 0), plural_item(item));
-}
-
 std::string order_words(const Order& order, const NumberStyle& style) {
-  std::string text = fmt::format("{}, to buy:", counted(order.boats, "boat"));
+  std::string text = fmt::format("{}, packs to buy:", counted(order.boats, "boat"));
   for (const OrderLine& line : order.lines)
-    text += (&line == &order.lines.front() ? " " : ", ") + bought_words(line, style);
+    text += fmt::format("{} {} of {}", &line == &order.lines.front() ? "" : ",",
+                        line.packs, style.sentence(line.item));
   if (order.total) text += fmt::format("; {} in all", decimals(*order.total, 2));
   return text;
 }
