@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "geometry/ruled_face.h"
 
@@ -17,7 +18,7 @@ double direction(const Jet& jet, bool in_profile) {
                     : -std::atan2(jet.first.y(), jet.first.x());
 }
 
-double wrapped(double angle) { return std::remainder(angle, 2 * M_PI); }
+double wrapped(double angle) { return std::remainder(angle, 2 * std::numbers::pi); }
 
 /// How far the direction turns to the right and to the left within a span.
 struct Turns {

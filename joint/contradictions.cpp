@@ -5,6 +5,9 @@
 #include <algorithm>
 #include <string>
 #include <string_view>
+#include <utility>
+
+#include "joint/fasteners.h"
 
 namespace sheerlap {
 namespace {
@@ -20,6 +23,14 @@ bool same_stretch(const Stretch& a, const Stretch& b) {
   return share_a_side(a.side, b.side) && a.by_x == b.by_x && a.from == b.from &&
          a.to == b.to;
 }
+
+bool overlap(const Stretch& a, const Stretch& b) {
+  return share_a_side(a.side, b.side) && a.by_x == b.by_x && a.from < b.to &&
+         b.from < a.to;
+}
+
+/// The least that a pitch can be, where no table has a hole for the fastener.
+constexpr Length least_hole = Length::mm(1);
 
 bool same_place(const FixedPlace& a, const FixedPlace& b) {
   return share_a_side(a.side, b.side) && a.by_x == b.by_x && a.at == b.at;
@@ -37,6 +48,8 @@ class Finder {
           "a box has a price and no size: give box, the pieces in one");
     find_in_layout();
     find_in_zones();
+    find_in_overlaps();
+    find_running_holes();
     find_in_stretches("opening", joint_.openings);
     find_in_stretches("zone", joint_.zones);
     find_in_stretches("keepout", joint_.keepouts);
@@ -111,13 +124,68 @@ class Finder {
       add("layout.end_min",
           fmt::format("[layout] end_min is {} and end_max {}: end_min is no larger",
                       words(rules.end_min), words(rules.end_max)));
+    if (rules.round_to > rules.pitch_min / 2)
+      add("layout.round_to",
+          fmt::format("[layout] round_to is {} and pitch_min {}: no more than half of "
+                      "pitch_min",
+                      words(rules.round_to), words(rules.pitch_min)));
+  }
+
+  /// The limits that hold in a zone.
+  std::pair<Length, Length> limits(const Zone& zone) const {
+    return {zone.pitch_min.value_or(joint_.layout.pitch_min),
+            zone.pitch_max.value_or(joint_.layout.pitch_max)};
+  }
+
+  /// Holes closer together than they are wide.
+  void find_running_holes() {
+    const auto spec = fastener(joint_.fastener);
+    const Length hole =
+        spec ? spec->lip_hole : joint_.fastener.lip_hole.value_or(least_hole);
+    const auto consider = [&](std::string where, std::string_view table, Length pitch) {
+      if (pitch < hole)
+        add(std::move(where),
+            fmt::format("{} pitch_min is {} and the hole in the lip {} wide: the holes "
+                        "would run into each other",
+                        table, words(pitch), words(hole)));
+    };
+    consider("layout.pitch_min", "[layout]", joint_.layout.pitch_min);
+    for (std::size_t i = 0; i < joint_.zones.size(); ++i)
+      if (const auto pitch = joint_.zones[i].pitch_min)
+        consider(fmt::format("zone[{}].pitch_min", i), "[[zone]]", *pitch);
+  }
+
+  /// Zones that overlap and whose limits no space can keep both.
+  void find_in_overlaps() {
+    for (std::size_t i = 0; i < joint_.zones.size(); ++i)
+      for (std::size_t earlier = 0; earlier < i; ++earlier) find_in_overlap(earlier, i);
+  }
+
+  void find_in_overlap(std::size_t earlier, std::size_t later) {
+    const Zone& a = joint_.zones[earlier];
+    const Zone& b = joint_.zones[later];
+    if (!overlap(a.stretch, b.stretch) || same_stretch(a.stretch, b.stretch)) return;
+    const auto [a_least, a_most] = limits(a);
+    const auto [b_least, b_most] = limits(b);
+    // a zone that contradicts itself is named for that
+    if (!(a_least <= a_most && b_least <= b_most)) return;
+    if (!(std::max(a_least, b_least) > std::min(a_most, b_most))) return;
+    add(fmt::format("zone[{}]", later),
+        fmt::format(
+            "zones {} and {} overlap, and no pitch keeps the limits of both, {} "
+            "to {} and {} to {}: part them, or let their limits meet",
+            name_of(a, earlier), name_of(b, later), words(a_least), words(a_most),
+            words(b_least), words(b_most)));
+  }
+
+  static std::string name_of(const Zone& zone, std::size_t index) {
+    return zone.what.empty() ? fmt::format("{}", index + 1) : zone.what;
   }
 
   void find_in_zones() {
     for (std::size_t i = 0; i < joint_.zones.size(); ++i) {
       const Zone& zone = joint_.zones[i];
-      const Length most = zone.pitch_max.value_or(joint_.layout.pitch_max);
-      const Length least = zone.pitch_min.value_or(joint_.layout.pitch_min);
+      const auto [least, most] = limits(zone);
       if (!(least > most)) continue;
       const char* key = zone.pitch_max ? "pitch_max" : "pitch_min";
       add(fmt::format("zone[{}].{}", i, key),

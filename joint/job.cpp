@@ -4,6 +4,7 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <set>
 #include <string>
 #include <utility>
 #include <vector>
@@ -65,12 +66,8 @@ Check left_out(const Lack& lack) {
 class ErrorList {
  public:
   void add(const Errors& more) {
-    for (const Error& error : more) {
-      const auto same = [&](const Error& known) {
-        return known.where == error.where && known.message == error.message;
-      };
-      if (std::none_of(errors_.begin(), errors_.end(), same)) errors_.push_back(error);
-    }
+    for (const Error& error : more)
+      if (known_.emplace(error.where, error.message).second) errors_.push_back(error);
   }
   /// The value of a result; nothing if it failed, and then its errors are kept.
   template <class T>
@@ -84,6 +81,7 @@ class ErrorList {
 
  private:
   Errors errors_;
+  std::set<std::pair<std::string, std::string>> known_;  ///< addresses and messages
 };
 
 void add_checks(Checks& checks, const Checks& more) {

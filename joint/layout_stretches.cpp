@@ -67,7 +67,8 @@ Errors add_keepouts(const Joint& joint,
     const std::string where = fmt::format("keepout[{}]", i);
     for (const PerimeterSide& stands : perimeter.sides) {
       if (!stands_on(keepout.stretch.side, stands.name)) continue;
-      const auto girths = stretch_on(stands, keepout.stretch, where);
+      const auto girths =
+          stretch_on(stands, keepout.stretch, where, "keep-out " + keepout.what);
       if (!girths) {
         if (&stands == &side) append(errors, girths.error());
         continue;
@@ -84,6 +85,18 @@ Errors add_keepouts(const Joint& joint,
   return errors;
 }
 
+/// The name of a zone in a message.
+std::string name_of(const std::string& what) {
+  return what.empty() ? "a zone" : "zone " + what;
+}
+
+/// Whether no space keeps the limits of both zones where they overlap.
+bool exclude(const SpaceZone& a, const SpaceZone& b) {
+  return std::min(a.to_mm, b.to_mm) > std::max(a.from_mm, b.from_mm) &&
+         std::max(a.limits.least_mm, b.limits.least_mm) >
+             std::min(a.limits.greatest_mm, b.limits.greatest_mm);
+}
+
 Errors add_zones(const Joint& joint,
                  const PerimeterSide& side,
                  LayoutGround& ground,
@@ -93,7 +106,7 @@ Errors add_zones(const Joint& joint,
     const Zone& zone = joint.zones[i];
     if (!stands_on(zone.stretch.side, side.name)) continue;
     const std::string where = fmt::format("zone[{}]", i);
-    const auto girths = stretch_on(side, zone.stretch, where);
+    const auto girths = stretch_on(side, zone.stretch, where, name_of(zone.what));
     if (!girths) {
       append(errors, girths.error());
       continue;
@@ -109,7 +122,19 @@ Errors add_zones(const Joint& joint,
                        limits.least_mm, limits.greatest_mm)});
       continue;
     }
-    zones.push_back({girths->first.in_mm(), girths->second.in_mm(), limits});
+    const SpaceZone found{girths->first.in_mm(), girths->second.in_mm(), limits};
+    for (std::size_t k = 0; k < zones.size(); ++k)
+      if (exclude(zones[k], found))
+        errors.push_back(
+            {ErrorKind::InvalidInput, where,
+             fmt::format("{} and {} overlap on {}, and no pitch keeps the limits of "
+                         "both, {:.1f} to {:.1f} mm and {:.1f} to {:.1f} mm: part "
+                         "them, or let their limits meet",
+                         name_of(ground.named.zones[k].what), name_of(zone.what),
+                         side_word(side.name), zones[k].limits.least_mm,
+                         zones[k].limits.greatest_mm, limits.least_mm,
+                         limits.greatest_mm)});
+    zones.push_back(found);
     ground.named.zones.push_back({girths->first, girths->second, zone.what});
   }
   return errors;

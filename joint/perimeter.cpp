@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "geometry/fairness.h"
+#include "joint/face_folds.h"
 #include "joint/sheer_curve.h"
 
 namespace sheerlap {
@@ -67,34 +68,6 @@ Faces hang_faces(const Joint& joint, const SheerCurve& sheer) {
           make(lip, joint.lip.thickness.in_mm())};
 }
 
-/// Where a face is offset to the inside of a bend beyond its radius.
-Errors folds(const RuledFace& face, const std::string& name) {
-  Errors errors;
-  const Curve& curve = face.curve();
-  for (std::size_t span = 0; span < curve.spans(); ++span) {
-    const int steps = curve.bend(span) < 0.01 ? 1 : 16;
-    for (int i = 0; i <= steps; ++i) {
-      const Place place{span, curve.chord_mm(span) * i / steps};
-      const PlanFrame frame = plan_frame(curve.at(place));
-      const auto folded = [&](double depth) {
-        return !(frame.speed + face.offset(place, depth).offset * frame.turn > 0);
-      };
-      const double depth = folded(0) ? 0 : face.lap_mm(place);
-      if (!folded(depth)) continue;
-      errors.push_back(
-          {ErrorKind::InvalidInput, fmt::format("knot[{}]", span),
-           fmt::format(
-               "{} folds on itself after this row: it stands {:.1f} mm off the "
-               "sheer where the sheer bends to a radius of {:.1f} mm: an offset "
-               "to the inside of a bend stays under its radius",
-               name, face.offset(place, depth).offset,
-               std::abs(frame.speed / frame.turn))});
-      break;
-    }
-  }
-  return errors;
-}
-
 Result<std::shared_ptr<const FaceLine>> line_at(
     const std::shared_ptr<const RuledFace>& face, double depth_mm) {
   auto line = FaceLine::at_depth(face, depth_mm);
@@ -138,8 +111,8 @@ Result<std::vector<OpeningSpan>> openings_on(const Joint& joint,
   for (std::size_t i = 0; i < joint.openings.size(); ++i) {
     const Opening& opening = joint.openings[i];
     if (!stands_on(opening.stretch.side, side.name)) continue;
-    const auto girths =
-        stretch_on(side, opening.stretch, fmt::format("opening[{}]", i));
+    const auto girths = stretch_on(side, opening.stretch, fmt::format("opening[{}]", i),
+                                   "opening " + opening.what);
     if (!girths) {
       errors.insert(errors.end(), girths.error().begin(), girths.error().end());
       continue;
@@ -249,10 +222,10 @@ Result<Perimeter> perimeter(const Joint& joint) {
   const auto sheer = sheer_curve(joint.sheer);
   if (!sheer) return tl::unexpected(sheer.error());
   const Faces faces = hang_faces(joint, *sheer);
-  Errors errors = folds(*faces.hull, "the hull face");
+  Errors errors = face_folds(*faces.hull, *sheer, "the hull face");
   for (const auto& [face, name] :
        {std::pair(faces.lip, "the lip face"), std::pair(faces.lip_outer, "the lip")})
-    if (errors.empty()) errors = folds(*face, name);
+    if (errors.empty()) errors = face_folds(*face, *sheer, name);
   if (!errors.empty()) return tl::unexpected(at_rows(std::move(errors), sheer->knots));
 
   Perimeter result;

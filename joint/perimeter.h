@@ -92,10 +92,12 @@ bool stands_on(SideChoice choice, SideName name);
 /// The girths on a side's drill line of a stretch given by girth or by x.
 ///
 /// @param where  address of the stretch, for errors: "keepout[2]"
+/// @param what   what it is, for errors: "keep-out fuel fill"
 /// @errors  a stretch that does not lie on the side
 Result<std::pair<Length, Length>> stretch_on(const PerimeterSide& side,
                                              const Stretch& stretch,
-                                             const std::string& where);
+                                             const std::string& where,
+                                             const std::string& what);
 
 /// The girth on a side's drill line of a place given by girth or by x.
 Result<Length> place_on(const PerimeterSide& side,

@@ -30,27 +30,33 @@ std::vector<Length> girths_at_x(const PerimeterSide& side, double x_mm) {
   return girths;
 }
 
-Result<Length> girth_of(const PerimeterSide& side,
-                        Length value,
-                        bool by_x,
-                        const std::string& where) {
+/// Where a thing stands on a side, and how messages name both.
+struct Position {
+  Length value;
+  bool by_x;
+  std::string where, what;
+};
+
+Result<Length> girth_of(const PerimeterSide& side, const Position& position) {
+  const Length value = position.value;
   const double length = side.drill_line_length.in_mm();
-  if (!by_x) {
+  if (!position.by_x) {
     if (value.in_mm() >= -1e-9 && value.in_mm() <= length + 1e-6)
       return std::min(std::max(value, Length()), side.drill_line_length);
     return invalid_input(
-        where, fmt::format("{:.1f} mm is off the end of the {} drill line: 0 to {:.1f} "
-                           "mm",
-                           value.in_mm(), side_word(side.name), length));
+        position.where,
+        fmt::format("{}: {:.1f} mm is off the end of the {} drill line: 0 to {:.1f} mm",
+                    position.what, value.in_mm(), side_word(side.name), length));
   }
   const auto girths = girths_at_x(side, value.in_mm());
   if (girths.size() == 1) return girths.front();
   return invalid_input(
-      where,
-      fmt::format("x = {:.1f} mm is met {} on the {} drill line: give the running "
+      position.where,
+      fmt::format("{}: x = {:.1f} mm is met {} on the {} drill line: give the running "
                   "girth in its place, 0 to {:.1f} mm",
-                  value.in_mm(), girths.empty() ? "nowhere" : "more than once",
-                  side_word(side.name), length));
+                  position.what, value.in_mm(),
+                  girths.empty() ? "nowhere" : "more than once", side_word(side.name),
+                  length));
 }
 
 }  // namespace
@@ -83,11 +89,14 @@ bool stands_on(SideChoice choice, SideName name) {
 
 Result<std::pair<Length, Length>> stretch_on(const PerimeterSide& side,
                                              const Stretch& stretch,
-                                             const std::string& where) {
-  const std::string axis = stretch.by_x ? "x_" : "";
-  const auto from =
-      girth_of(side, stretch.from, stretch.by_x, where + "." + axis + "from");
-  const auto to = girth_of(side, stretch.to, stretch.by_x, where + "." + axis + "to");
+                                             const std::string& where,
+                                             const std::string& what) {
+  const std::string axis = stretch.by_x ? ".x_" : ".";
+  const auto end = [&](Length value, const char* key) {
+    return girth_of(side, {value, stretch.by_x, where + axis + key, what});
+  };
+  const auto from = end(stretch.from, "from");
+  const auto to = end(stretch.to, "to");
   Errors errors;
   if (!from) errors.insert(errors.end(), from.error().begin(), from.error().end());
   if (!to) errors.insert(errors.end(), to.error().begin(), to.error().end());
@@ -98,7 +107,8 @@ Result<std::pair<Length, Length>> stretch_on(const PerimeterSide& side,
 Result<Length> place_on(const PerimeterSide& side,
                         const FixedPlace& place,
                         const std::string& where) {
-  return girth_of(side, place.at, place.by_x, where + (place.by_x ? ".x" : ".at"));
+  return girth_of(side, {place.at, place.by_x, where + (place.by_x ? ".x" : ".at"),
+                         "place " + place.what});
 }
 
 }  // namespace sheerlap

@@ -298,6 +298,27 @@ BOOST_AUTO_TEST_CASE(values_that_contradict_each_other_are_named_together) {
        "pitch_min = 200",
        {"joint.toml:89: [[zone]] has a pitch_min of 200 mm and a pitch_max of 150 mm "
         "(from [layout]): pitch_min is no larger"}},
+      {"box = 100\n",
+       "",
+       {"joint.toml:74: a box has a price and no size: give box, the pieces in one"}},
+      {"pitch_min = 40",
+       "pitch_min = 6",
+       {"joint.toml:79: [layout] pitch_min is 6 mm and the hole in the lip 6.6 mm "
+        "wide: the holes would run into each other"}},
+      {"pitch_max = 100\npitch_min = 50",
+       "pitch_max = 100\npitch_min = 6.5",
+       {"joint.toml:90: [[zone]] pitch_min is 6.5 mm and the hole in the lip 6.6 mm "
+        "wide: the holes would run into each other"}},
+      {"round_to = 0.5",
+       "round_to = 21",
+       {"joint.toml:83: [layout] round_to is 21 mm and pitch_min 40 mm: no more than "
+        "half of pitch_min"}},
+      {"[loads]",
+       "[[zone]]\nside = \"port\"\nfrom = 900\nto = 1100\npitch_min = 110\n"
+       "what = \"rail\"\n[loads]",
+       {"joint.toml:116: zones bow and rail overlap, and no pitch keeps the limits of "
+        "both, 50 mm to 100 mm and 110 mm to 150 mm: part them, or let their limits "
+        "meet"}},
       {"from = 640",
        "from = 640\nx_from = 600",
        {"joint.toml:96: [[keepout]] is given by girth and by x: from and to, or x_from "
@@ -315,6 +336,25 @@ BOOST_AUTO_TEST_CASE(values_that_contradict_each_other_are_named_together) {
         "one "
         "out"}},
   });
+}
+
+BOOST_AUTO_TEST_CASE(a_faulty_sheer_table_is_refused_for_its_own_fault_only) {
+  const struct {
+    const char* sheer;
+    Messages messages;
+  } rows[] = {
+      {"x,y\n0,0\n1500,800\n4000,0\n",
+       {"sheer.csv:1: the sheer table has no column z: x, y and z are needed"}},
+      {"0,0,900\n1500,800,850\n4000,0,800\n",
+       {"sheer.csv:1: the first line holds numbers: start with a header line such as "
+        "x,y,z"}},
+      // the ragged row would be a point at the origin, in the middle of the side
+      {"x,y,z\n0,0,900\n1500,800\n4000,1000,800\n4000,0,800\n",
+       {"sheer.csv:3: the row has 2 cells and the header 3 columns: one cell for each "
+        "column"}},
+  };
+  for (const auto& row : rows) BOOST_TEST_CONTEXT(row.sheer)
+  check_messages(refusal_of(short_joint_text, row.sheer), row.messages);
 }
 
 BOOST_AUTO_TEST_CASE(a_value_that_could_not_be_read_contradicts_nothing) {

@@ -32,6 +32,7 @@ BOOST_AUTO_TEST_CASE(parallel_faces_have_one_gap_all_round) {
   BOOST_TEST(fit.least.gap.in_mm() == 3, boost::test_tools::tolerance(1e-12));
   BOOST_TEST(fit.greatest.gap.in_mm() == 3, boost::test_tools::tolerance(1e-12));
   BOOST_TEST(fit.mean.in_mm() == 3, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST_REQUIRE(!fit.runs.empty());
   for (const FitRun& run : fit.runs) BOOST_TEST((run.verdict == FitVerdict::Good));
 }
 
@@ -102,6 +103,7 @@ BOOST_AUTO_TEST_CASE(a_gap_at_its_limit_is_good) {
   faces.lip_top = 1;
   faces.lip_low = 8;
   const Fit fit = fit_of(circle_joint(1000, 41, faces));
+  BOOST_TEST_REQUIRE(!fit.runs.empty());
   for (const FitRun& run : fit.runs) BOOST_TEST((run.verdict == FitVerdict::Good));
 }
 

@@ -147,8 +147,10 @@ BOOST_AUTO_TEST_CASE(a_keep_out_off_the_end_is_refused) {
   const auto layout = layout_of(joint);
   BOOST_TEST_REQUIRE(!layout.has_value());
   BOOST_TEST(layout.error().front().where == "keepout[0].to");
-  BOOST_TEST(layout.error().front().message ==
-             "5100.0 mm is off the end of the starboard drill line: 0 to 5024.0 mm");
+  BOOST_TEST(
+      layout.error().front().message ==
+      "keep-out fuel fill: 5100.0 mm is off the end of the starboard drill line: 0 to "
+      "5024.0 mm");
 }
 
 BOOST_AUTO_TEST_CASE(zone_limits_that_cross_are_refused) {
@@ -160,6 +162,33 @@ BOOST_AUTO_TEST_CASE(zone_limits_that_cross_are_refused) {
   const auto layout = layout_of(joint);
   BOOST_TEST_REQUIRE(!layout.has_value());
   BOOST_TEST(layout.error().front().where == "zone[0].pitch_max");
+}
+
+BOOST_AUTO_TEST_CASE(zones_by_girth_and_by_x_that_exclude_each_other_are_refused) {
+  Joint joint = example();
+  const auto zone = [](bool by_x, double from, double to) {
+    return Zone{{SideChoice::Port, Length::mm(from), Length::mm(to), by_x},
+                std::nullopt,
+                std::nullopt,
+                ""};
+  };
+  // the girth from 1500 to 2500 and x from 1000 to 2000 overlap on any side of a box
+  // 1000 to 2000 wide
+  joint.zones = {zone(false, 1500, 2500), zone(true, 1000, 2000)};
+  joint.zones[0].pitch_max = Length::mm(60);
+  joint.zones[0].what = "cleat";
+  joint.zones[1].pitch_min = Length::mm(70);
+  joint.zones[1].what = "rail";
+  const auto layout = layout_of(joint);
+  BOOST_TEST_REQUIRE(!layout.has_value());
+  BOOST_TEST_REQUIRE(layout.error().size() == 1u);
+  BOOST_TEST(layout.error().front().where == "zone[1]");
+  BOOST_TEST(layout.error().front().message.starts_with(
+      "zone cleat and zone rail overlap on port, and no pitch keeps the limits of "
+      "both, "
+      "40.0 to 60.0 mm and 70.0 to 150.0 mm"));
+  joint.zones[1].pitch_min = Length::mm(60);
+  BOOST_TEST(layout_of(joint).has_value());
 }
 
 BOOST_AUTO_TEST_CASE(holes_stop_at_an_opening) {
