@@ -94,11 +94,18 @@ Length hull_girth(const PerimeterSide& side, Place place) {
   return line.length() + Length::mm(path.forward ? from_begin : to_end);
 }
 
-bool past_hull(const PerimeterSide& side, Place place) {
+/// Whether a place lies past a corner or an end of the hull line; at a kink that is no
+/// corner the hull goes on.
+bool past_hull(const Perimeter& perimeter, const PerimeterSide& side, Place place) {
   constexpr double within_mm = 1e-6;
   const FaceLine& line = side.hull_line.line();
-  return place.u_mm < line.begin_u_mm(place.span) - within_mm ||
-         place.u_mm > line.end_u_mm(place.span) + within_mm;
+  const Curve& curve = line.face().curve();
+  const auto stops = [&](std::size_t knot) {
+    return perimeter.knots[knot].corner || !curve.joins_at(knot);
+  };
+  return (place.u_mm < line.begin_u_mm(place.span) - within_mm && stops(place.span)) ||
+         (place.u_mm > line.end_u_mm(place.span) + within_mm &&
+          stops(curve.knot_after(place.span)));
 }
 
 std::string mark_of(SideName side, std::size_t index, std::size_t count) {
@@ -109,6 +116,7 @@ std::string mark_of(SideName side, std::size_t index, std::size_t count) {
 }
 
 std::optional<DrillStation> station_at(const Joint& joint,
+                                       const Perimeter& perimeter,
                                        const PerimeterSide& side,
                                        const Stack& stack,
                                        Length girth) {
@@ -130,9 +138,11 @@ std::optional<DrillStation> station_at(const Joint& joint,
   station.edge_top =
       Length::mm(edge_distance_mm(stack.hull, bore->hull, into_hull, FaceEdge::Top)) -
       joint.hull.trim;
-  station.past_hull = past_hull(side, bore->hull.place);
+  station.past_hull = past_hull(perimeter, side, bore->hull.place);
   station.gap = Length::mm(*gap);
-  station.stack = Length::mm(bore->hull_inner.distance_mm);
+  // where the lip stands inside the hull as drawn, the two touch and do not overlap
+  const double overlap = std::max(0.0, -*gap);
+  station.stack = Length::mm(bore->hull_inner.distance_mm + overlap);
   return station;
 }
 
@@ -161,7 +171,7 @@ Result<std::vector<DrillStation>> drill_stations(const Joint& joint,
     if (placed == layout.sides.end()) continue;
     const std::size_t count = placed->girths.size();
     for (std::size_t i = 0; i < count; ++i) {
-      auto station = station_at(joint, side, stack, placed->girths[i]);
+      auto station = station_at(joint, perimeter, side, stack, placed->girths[i]);
       const std::string mark = mark_of(side.name, i, count);
       if (!station) {
         errors.push_back(

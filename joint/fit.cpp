@@ -184,8 +184,21 @@ Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
   const auto state = [](bool kept) {
     return kept ? CheckState::Pass : CheckState::Fail;
   };
-  return {{"fit.interference",
-           "hull and lip touch nowhere: the least gap is on " + place_words(fit.least),
+  const Entry& entry = fit.entry;
+  return {{"fit.entry",
+           fmt::format("clearance of the lip's low edge past the hull's top edge, the "
+                       "lid coming straight down, least on {} at {:.0f} mm along the "
+                       "sheer{}",
+                       side_word(entry.side), entry.girth.in_mm(),
+                       entry.worst.in_mm() < -keeps_mm
+                           ? ": the hull must be squeezed or the lip sprung to pass"
+                           : ""),
+           entry.worst.in_mm(), 0, "mm", state(entry.worst.in_mm() >= -keeps_mm),
+           "geometry of the two faces"},
+          {"fit.interference",
+           fmt::format("gap between hull and lip{}, least on {}",
+                       least < -keeps_mm ? ", which run into each other" : "",
+                       place_words(fit.least)),
            least, 0, "mm", state(least >= -keeps_mm), "geometry of the two faces"},
           {"fit.gap_min", "least gap, on " + place_words(fit.least), least,
            adhesive.gap_min.in_mm(), "mm",
@@ -195,8 +208,26 @@ Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
            state(greatest <= adhesive.gap_max.in_mm() + keeps_mm), source}};
 }
 
+/// The tightest place on the way down. Offsets run linearly from knot to knot, so it
+/// lies at a knot, or where an opening ends.
+Entry side_entry(const Perimeter& perimeter, const PerimeterSide& side) {
+  Entry entry;
+  entry.worst = Length::mm(1e300);
+  for (const SpanPart& part : side.parts)
+    for (const double u : {part.from_u, part.to_u}) {
+      const Place place{part.span, u};
+      const Length lap = Length::mm(perimeter.lip->lap_mm(place));
+      const Length clear = Length::mm(perimeter.lip->offset(place, lap.in_mm()).offset -
+                                      perimeter.hull->offset(place, 0).offset);
+      if (clear < entry.worst)
+        entry = {clear, lap, side.name, side.sheer.girth_at(place)};
+    }
+  return entry;
+}
+
 /// The fit of one side.
 struct SideFit {
+  Entry entry;
   GapAt least;
   GapAt greatest;
   std::vector<FitRun> runs;
@@ -232,6 +263,7 @@ SideFit side_fit(const Joint& joint,
   fit.stations = stations(joint, perimeter, side, profile);
   fit.mean = side_mean_parts(joint, perimeter, side, profile);
   fit.lost = profile.lost();
+  fit.entry = side_entry(perimeter, side);
   return fit;
 }
 
@@ -249,7 +281,7 @@ Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
     sides.push_back(std::async(std::launch::async, side_fit, std::cref(joint),
                                std::cref(perimeter), std::cref(side)));
   const auto mitres = mitre_mean_parts(joint, perimeter);
-  if (!mitres) return tl::unexpected(mitres.error());
+  if (!mitres) return tl::unexpected(at_rows(mitres.error(), perimeter.knots));
   Fit result;
   MeanParts mean = *mitres;
   for (std::size_t i = 0; i < sides.size(); ++i) {
@@ -262,6 +294,7 @@ Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
     if (i == 0 || side.least.gap < result.least.gap) result.least = side.least;
     if (i == 0 || side.greatest.gap > result.greatest.gap)
       result.greatest = side.greatest;
+    if (i == 0 || side.entry.worst < result.entry.worst) result.entry = side.entry;
     append(result.runs, side.runs);
     append(result.stations, side.stations);
     mean.add(side.mean);

@@ -41,7 +41,18 @@ struct FitStation {
   std::vector<Length> gaps;  ///< at depth 0, lap/2 and lap
 };
 
+/// The lid on its way straight down: the least clearance, level and square to the sheer
+/// in plan, between the lip's low edge and the hull's top edge, which pass each other
+/// when the lid is a lap above its seat. Negative: it does not go down by itself.
+struct Entry {
+  Length worst;
+  Length height;  ///< of the lid above its seat there
+  SideName side = SideName::Starboard;
+  Length girth;  ///< along the sheer
+};
+
 struct Fit {
+  Entry entry;
   GapAt least;
   GapAt greatest;
   Length mean;  ///< by area of the hull face over the bond band

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace sheerlap {
 namespace {
@@ -198,6 +199,30 @@ StretchReasons stretch_reasons(const Spacing& spacing,
         holds[i] ? holds[i]->because
                  : neighbour_reason(i, runs, points, holds, {named, stretch}));
   return reasons;
+}
+
+SpaceLimits limits_over(double from_mm, double to_mm, const SpacingProblem& problem) {
+  std::vector<double> cuts{from_mm, to_mm};
+  for (const SpaceZone& zone : problem.zones)
+    for (const double edge : {zone.from_mm, zone.to_mm})
+      if (edge > from_mm + same_mm && edge < to_mm - same_mm) cuts.push_back(edge);
+  std::sort(cuts.begin(), cuts.end());
+  SpaceLimits tightest{0, std::numeric_limits<double>::infinity()};
+  const auto keep = [&](const SpaceLimits& limits) {
+    tightest.least_mm = std::max(tightest.least_mm, limits.least_mm);
+    tightest.greatest_mm = std::min(tightest.greatest_mm, limits.greatest_mm);
+  };
+  for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
+    const double middle = (cuts[i] + cuts[i + 1]) / 2;
+    bool in_zone = false;
+    for (const SpaceZone& zone : problem.zones) {
+      if (!(zone.from_mm <= middle && middle <= zone.to_mm)) continue;
+      keep(zone.limits);
+      in_zone = true;
+    }
+    if (!in_zone) keep(problem.limits);
+  }
+  return tightest;
 }
 
 std::string bridged_what(const BridgedSpace& bridged, const SideObstacles& named) {

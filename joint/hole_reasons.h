@@ -31,6 +31,9 @@ StretchReasons stretch_reasons(const Spacing& spacing,
                                const SideObstacles& named,
                                const LayoutStretch& stretch);
 
+/// The limits of a space from one girth to another: those of all the ground it covers.
+SpaceLimits limits_over(double from_mm, double to_mm, const SpacingProblem& problem);
+
 /// What stands in the way of the limits in a bridged space, in shop words.
 std::string bridged_what(const BridgedSpace& bridged, const SideObstacles& named);
 

@@ -3,43 +3,68 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
+#include <utility>
 
 #include "joint/hole_reasons.h"
 
 namespace sheerlap {
 namespace {
 
+/// A space with the limits of the ground it covers.
+struct LimitedSpace {
+  double space_mm = 0;
+  SpaceLimits limits;
+  bool bridged = false;
+};
+
 /// The spaces of one stretch: from hole to hole, and across a mirrored end.
-std::vector<double> spaces_of(const Spacing& spacing, const SpacingProblem& problem) {
-  std::vector<double> spaces;
+std::vector<LimitedSpace> spaces_of(const Spacing& spacing,
+                                    const SpacingProblem& problem) {
+  std::vector<LimitedSpace> spaces;
   const auto& points = spacing.points_mm;
+  const auto add = [&](double from, double to, double times) {
+    if (!(to > from)) return;
+    const auto& bridged = spacing.bridged;
+    const bool given_up =
+        std::any_of(bridged.begin(), bridged.end(), [&](const BridgedSpace& one) {
+          return one.from_mm == from && one.to_mm == to;
+        });
+    spaces.push_back({times * (to - from), limits_over(from, to, problem), given_up});
+  };
   if (points.empty()) return spaces;
-  const double at_start = points.front() - problem.from_mm;
-  const double at_end = problem.to_mm - points.back();
-  if (problem.start.mirrored && at_start > 0) spaces.push_back(2 * at_start);
-  for (std::size_t i = 0; i + 1 < points.size(); ++i)
-    spaces.push_back(points[i + 1] - points[i]);
-  if (problem.end.mirrored && at_end > 0) spaces.push_back(2 * at_end);
+  if (problem.start.mirrored) add(problem.from_mm, points.front(), 2);
+  for (std::size_t i = 0; i + 1 < points.size(); ++i) add(points[i], points[i + 1], 1);
+  if (problem.end.mirrored) add(points.back(), problem.to_mm, 2);
   return spaces;
 }
 
-void add_stretch(LayoutSide& side,
+/// Of the spaces that are not bridged, the two nearest to their own limits.
+struct NearestLimits {
+  double of_greatest = 0;  ///< share of the limit
+  Length largest, greatest;
+  double of_least = std::numeric_limits<double>::infinity();
+  Length smallest, least;
+
+  void take(const LimitedSpace& space) {
+    if (space.bridged) return;
+    if (space.space_mm / space.limits.greatest_mm > of_greatest) {
+      of_greatest = space.space_mm / space.limits.greatest_mm;
+      largest = Length::mm(space.space_mm);
+      greatest = Length::mm(space.limits.greatest_mm);
+    }
+    if (space.space_mm / space.limits.least_mm < of_least) {
+      of_least = space.space_mm / space.limits.least_mm;
+      smallest = Length::mm(space.space_mm);
+      least = Length::mm(space.limits.least_mm);
+    }
+  }
+};
+
+void add_bridges(LayoutSide& side,
                  const Spacing& spacing,
                  const SideObstacles& named,
-                 const LayoutStretch& stretch) {
-  for (const double space : spaces_of(spacing, stretch.problem)) {
-    const Length length = Length::mm(space);
-    side.largest_pitch = std::max(side.largest_pitch, length);
-    side.smallest_pitch = side.smallest_pitch == Length()
-                              ? length
-                              : std::min(side.smallest_pitch, length);
-  }
-  for (const double point : spacing.points_mm) side.girths.push_back(Length::mm(point));
-  StretchReasons reasons = stretch_reasons(spacing, named, stretch);
-  side.runs.insert(side.runs.end(), reasons.runs.begin(), reasons.runs.end());
-  side.because.insert(side.because.end(), reasons.because.begin(),
-                      reasons.because.end());
-  const SpacingProblem& problem = stretch.problem;
+                 const SpacingProblem& problem) {
   for (const BridgedSpace& bridged : spacing.bridged) {
     // across a mirrored end the space is twice what lies on this side
     const bool mirrored =
@@ -53,9 +78,44 @@ void add_stretch(LayoutSide& side,
   }
 }
 
+void add_stretch(LayoutSide& side,
+                 const Spacing& spacing,
+                 const SideObstacles& named,
+                 const LayoutStretch& stretch) {
+  for (const LimitedSpace& space : spaces_of(spacing, stretch.problem)) {
+    const Length length = Length::mm(space.space_mm);
+    side.largest_pitch = std::max(side.largest_pitch, length);
+    side.smallest_pitch = side.smallest_pitch == Length()
+                              ? length
+                              : std::min(side.smallest_pitch, length);
+  }
+  for (const double point : spacing.points_mm) side.girths.push_back(Length::mm(point));
+  StretchReasons reasons = stretch_reasons(spacing, named, stretch);
+  side.runs.insert(side.runs.end(), reasons.runs.begin(), reasons.runs.end());
+  side.because.insert(side.because.end(), reasons.because.begin(),
+                      reasons.because.end());
+  add_bridges(side, spacing, named, stretch.problem);
+}
+
+/// A hole on the centreline is one hole: starboard has it, and port does without.
+void leave_to_starboard(LayoutSide& port, const PerimeterSide& side) {
+  const auto drop = [&](std::size_t hole) {
+    const auto at = static_cast<std::ptrdiff_t>(hole);
+    port.girths.erase(port.girths.begin() + at);
+    port.because.erase(port.because.begin() + at);
+  };
+  if (side.start == SideEnd::Smooth && !port.girths.empty() &&
+      port.girths.front() == Length())
+    drop(0);
+  if (side.end == SideEnd::Smooth && !port.girths.empty() &&
+      port.girths.back() == side.drill_line_length)
+    drop(port.girths.size() - 1);
+}
+
 Result<LayoutSide> layout_side(const Joint& joint,
                                const Perimeter& perimeter,
-                               const PerimeterSide& side) {
+                               const PerimeterSide& side,
+                               NearestLimits& nearest) {
   const auto ground = layout_ground(joint, perimeter, side);
   if (!ground) return tl::unexpected(ground.error());
   std::vector<SpacingProblem> problems;
@@ -65,8 +125,12 @@ Result<LayoutSide> layout_side(const Joint& joint,
   if (!spacings) return tl::unexpected(spacings.error());
   LayoutSide result;
   result.name = side.name;
-  for (std::size_t i = 0; i < spacings->size(); ++i)
+  for (std::size_t i = 0; i < spacings->size(); ++i) {
     add_stretch(result, (*spacings)[i], ground->named, ground->stretches[i]);
+    for (const LimitedSpace& space : spaces_of((*spacings)[i], problems[i]))
+      nearest.take(space);
+  }
+  if (side.name == SideName::Port) leave_to_starboard(result, side);
   return result;
 }
 
@@ -88,7 +152,7 @@ Errors without_transom(const Joint& joint) {
   return errors;
 }
 
-Checks layout_checks(const Layout& layout, const LayoutRules& rules) {
+Checks layout_checks(const Layout& layout, const NearestLimits& nearest) {
   Checks checks;
   const std::string source = "the joint file's pitch limits";
   for (const LayoutSide& side : layout.sides)
@@ -101,13 +165,16 @@ Checks layout_checks(const Layout& layout, const LayoutRules& rules) {
                        bridge.what),
            bridge.pitch.in_mm(), bridge.limit.in_mm(), "mm", CheckState::Fail, source});
     }
-  if (!checks.empty()) return checks;
-  checks.push_back({"layout.pitch_max", "largest space of all sides",
-                    layout.largest_pitch.in_mm(), rules.pitch_max.in_mm(), "mm",
-                    CheckState::Pass, source});
-  checks.push_back({"layout.pitch_min", "smallest space of all sides",
-                    layout.smallest_pitch.in_mm(), rules.pitch_min.in_mm(), "mm",
-                    CheckState::Pass, source});
+  if (nearest.of_greatest == 0) return checks;
+  const auto state = [](bool kept) {
+    return kept ? CheckState::Pass : CheckState::Fail;
+  };
+  checks.push_back({"layout.pitch_max", "space nearest to the most its place allows",
+                    nearest.largest.in_mm(), nearest.greatest.in_mm(), "mm",
+                    state(nearest.of_greatest <= 1 + 2e-9), source});
+  checks.push_back({"layout.pitch_min", "space nearest to the least its place allows",
+                    nearest.smallest.in_mm(), nearest.least.in_mm(), "mm",
+                    state(nearest.of_least >= 1 - 2e-9), source});
   return checks;
 }
 
@@ -115,10 +182,11 @@ Checks layout_checks(const Layout& layout, const LayoutRules& rules) {
 
 Result<Layout> layout(const Joint& joint, const Perimeter& perimeter) {
   Layout result;
+  NearestLimits nearest;
   Errors errors;
   if (perimeter.side(SideName::Transom) == nullptr) errors = without_transom(joint);
   for (const PerimeterSide& side : perimeter.sides) {
-    auto laid_out = layout_side(joint, perimeter, side);
+    auto laid_out = layout_side(joint, perimeter, side, nearest);
     if (!laid_out) {
       errors.insert(errors.end(), laid_out.error().begin(), laid_out.error().end());
       continue;
@@ -133,7 +201,7 @@ Result<Layout> layout(const Joint& joint, const Perimeter& perimeter) {
     result.sides.push_back(std::move(*laid_out));
   }
   if (!errors.empty()) return tl::unexpected(std::move(errors));
-  result.checks = layout_checks(result, joint.layout);
+  result.checks = layout_checks(result, nearest);
   return result;
 }
 

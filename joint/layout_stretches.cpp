@@ -33,11 +33,7 @@ SideTip next_tip(const Perimeter& perimeter, const PerimeterSide& side, bool sta
   if (side.end == SideEnd::End) return {nullptr, false};
   if (const auto* across = perimeter.side(SideName::Transom))
     return {across, side.name == SideName::Starboard};
-  // an open joint stops at its transom corners
-  return {side.end == SideEnd::Corner && !perimeter.hull->curve().closed()
-              ? nullptr
-              : perimeter.side(other),
-          false};
+  return {perimeter.side(other), false};
 }
 
 /// What a keep-out on one side leaves free of holes on the next one.
@@ -140,11 +136,30 @@ Errors add_zones(const Joint& joint,
   return errors;
 }
 
-Errors add_places(const Joint& joint, const PerimeterSide& side, LayoutGround& ground) {
+/// Whether a place given for the other hand lies on the centreline, at a smooth end: it
+/// is then a place of this side too.
+bool on_the_centreline(const Perimeter& perimeter,
+                       const PerimeterSide& side,
+                       const FixedPlace& place) {
+  if (side.name == SideName::Transom || place.side == SideChoice::Transom) return false;
+  const SideName hand =
+      side.name == SideName::Port ? SideName::Starboard : SideName::Port;
+  const PerimeterSide& other = *perimeter.side(hand);
+  if (!stands_on(place.side, hand)) return false;
+  const auto girth = place_on(other, place, "");
+  return girth && ((other.start == SideEnd::Smooth && *girth == Length()) ||
+                   (other.end == SideEnd::Smooth && *girth == other.drill_line_length));
+}
+
+Errors add_places(const Joint& joint,
+                  const Perimeter& perimeter,
+                  const PerimeterSide& side,
+                  LayoutGround& ground) {
   Errors errors;
   for (std::size_t i = 0; i < joint.places.size(); ++i) {
     const FixedPlace& place = joint.places[i];
-    if (!stands_on(place.side, side.name)) continue;
+    if (!stands_on(place.side, side.name) && !on_the_centreline(perimeter, side, place))
+      continue;
     const std::string where = fmt::format("place[{}]", i);
     const std::string key = where + (place.by_x ? ".x" : ".at");
     const auto girth = place_on(side, place, where);
@@ -157,8 +172,10 @@ Errors add_places(const Joint& joint, const PerimeterSide& side, LayoutGround& g
     };
     const auto& obstacles = ground.named.obstacles;
     const auto in = std::find_if(obstacles.begin(), obstacles.end(), inside);
-    const auto opening =
-        std::find_if(side.openings.begin(), side.openings.end(), inside);
+    const auto opening = std::find_if(side.openings.begin(), side.openings.end(),
+                                      [&](const OpeningSpan& span) {
+                                        return span.from <= *girth && *girth <= span.to;
+                                      });
     if (in != obstacles.end())
       errors.push_back(
           {ErrorKind::InvalidInput, key,
@@ -168,8 +185,8 @@ Errors add_places(const Joint& joint, const PerimeterSide& side, LayoutGround& g
                        in->from.in_mm(), in->to.in_mm())});
     else if (opening != side.openings.end())
       errors.push_back({ErrorKind::InvalidInput, key,
-                        fmt::format("{} at {:.1f} mm on {} stands in the opening {}: "
-                                    "there is no joint there",
+                        fmt::format("{} at {:.1f} mm on {} stands in the opening {} or "
+                                    "on its edge: there is no joint there",
                                     place.what, girth->in_mm(), side_word(side.name),
                                     opening->what)});
     else
@@ -179,8 +196,14 @@ Errors add_places(const Joint& joint, const PerimeterSide& side, LayoutGround& g
 }
 
 /// Tight bends keep holes away, but for those the joint file asks for.
-void add_bends(const Joint& joint, const PerimeterSide& side, SideObstacles& named) {
-  for (const auto& [from, to] : tight_bends(side.drill_line, joint.layout.radius_min)) {
+void add_bends(const Joint& joint,
+               const Perimeter& perimeter,
+               const PerimeterSide& side,
+               SideObstacles& named) {
+  std::vector<bool> corners;
+  for (const SheerKnot& knot : perimeter.knots) corners.push_back(knot.corner);
+  for (const auto& [from, to] :
+       tight_bends(side.drill_line, corners, joint.layout.radius_min)) {
     std::vector<Length> cuts{from, to};
     for (const NamedPlace& place : named.places)
       if (from < place.at && place.at < to) cuts.push_back(place.at);
@@ -283,9 +306,9 @@ Result<LayoutGround> layout_ground(const Joint& joint,
   std::vector<SpaceZone> zones;
   Errors errors = add_keepouts(joint, perimeter, side, ground.named.obstacles);
   append(errors, add_zones(joint, side, ground, zones));
-  append(errors, add_places(joint, side, ground));
+  append(errors, add_places(joint, perimeter, side, ground));
   if (!errors.empty()) return tl::unexpected(std::move(errors));
-  add_bends(joint, side, ground.named);
+  add_bends(joint, perimeter, side, ground.named);
   for (const auto& [start, end] : borders(side))
     ground.stretches.push_back(
         stretch_between(start, end, ground, zones, joint.layout));

@@ -64,8 +64,8 @@ Result<Length> length_from_text(std::string_view text, LengthUnit unit) {
   const std::string plain = plain_marks(bare);
   const std::string_view marks = trimmed(plain);
   if (marks.empty())
-    return invalid_input(
-        "", "\"\" is empty: write a number, or text such as \"12 mm\"");
+    return invalid_input("",
+                         "\"\" is empty: write a number, or text such as \"12 mm\"");
   return scanned_length(marks, unit);
 }
 

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "geometry/fairness.h"
+#include "geometry/mitre.h"
 #include "joint/face_folds.h"
 #include "joint/sheer_curve.h"
 
@@ -16,22 +17,6 @@ namespace {
 /// A false hollow smaller than this is lost in the setting-out (common practice, no
 /// source).
 constexpr double fair_within_mm = 0.5;
-
-/// Errors that name a knot of the curve, made to name the row of the table.
-Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots) {
-  for (Error& error : errors) {
-    if (!error.where.starts_with("knot[")) continue;
-    std::size_t knot = 0;
-    std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
-                    knot);
-    error.where = fmt::format("sheer.row[{}]", knots[knot].row);
-  }
-  const auto same = [](const Error& a, const Error& b) {
-    return a.where == b.where && a.message == b.message;
-  };
-  errors.erase(std::unique(errors.begin(), errors.end(), same), errors.end());
-  return errors;
-}
 
 struct Faces {
   std::shared_ptr<const RuledFace> sheer, hull, lip, lip_outer;
@@ -168,6 +153,26 @@ std::vector<std::size_t> joint_mitres(const Perimeter& perimeter) {
   return mitres;
 }
 
+/// The corners at which one of the faces does not meet at its top or its low edge.
+Errors mitre_faults(const Perimeter& perimeter) {
+  Errors errors;
+  for (const std::size_t knot : perimeter.mitres)
+    for (const auto* face : {&perimeter.hull, &perimeter.lip, &perimeter.lip_outer})
+      for (const double depth : {0.0, (*face)->lap_mm({knot, 0})}) {
+        const auto met = mitre(**face, knot, depth);
+        if (!met) errors.insert(errors.end(), met.error().begin(), met.error().end());
+      }
+  return errors;
+}
+
+/// Openings that leave no joint at all.
+Errors nothing_left(const Perimeter& perimeter) {
+  for (const PerimeterSide& side : perimeter.sides)
+    if (!side.parts.empty()) return {};
+  return {{ErrorKind::InvalidInput, "opening",
+           "the openings leave no joint: a stretch of a side outside them"}};
+}
+
 Checks fairness_checks(const Joint& joint, const SheerCurve& sheer) {
   Checks checks;
   if (joint.sheer.curve == CurveKind::Chords) return checks;
@@ -211,6 +216,21 @@ Result<PerimeterSide> side_of(const Joint& joint,
 }
 
 }  // namespace
+
+Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots) {
+  for (Error& error : errors) {
+    if (!error.where.starts_with("knot[")) continue;
+    std::size_t knot = 0;
+    std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
+                    knot);
+    error.where = fmt::format("sheer.row[{}]", knots[knot].row);
+  }
+  const auto same = [](const Error& a, const Error& b) {
+    return a.where == b.where && a.message == b.message;
+  };
+  errors.erase(std::unique(errors.begin(), errors.end(), same), errors.end());
+  return errors;
+}
 
 const PerimeterSide* Perimeter::side(SideName name) const {
   const auto found = std::find_if(sides.begin(), sides.end(),
@@ -259,12 +279,11 @@ Result<Perimeter> perimeter(const Joint& joint) {
       errors.push_back(
           {ErrorKind::InvalidInput, fmt::format("opening[{}].side", i),
            "this joint has no transom side: name starboard, port or both"});
-  const auto bare = [](const PerimeterSide& side) { return side.parts.empty(); };
-  if (errors.empty() && std::all_of(result.sides.begin(), result.sides.end(), bare))
-    errors.push_back({ErrorKind::InvalidInput, "opening",
-                      "the openings leave no joint anywhere: shorten one"});
+  if (errors.empty()) errors = nothing_left(result);
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   result.mitres = joint_mitres(result);
+  errors = mitre_faults(result);
+  if (!errors.empty()) return tl::unexpected(at_rows(std::move(errors), sheer->knots));
   return result;
 }
 

@@ -83,6 +83,10 @@ struct Perimeter {
 ///          "opening[N]...": an opening that is not on its side
 Result<Perimeter> perimeter(const Joint& joint);
 
+/// Errors that name a knot of the curve ("knot[N]"), made to name the row of the table,
+/// each once.
+Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots);
+
 /// "starboard", "port" or "transom".
 std::string side_word(SideName name);
 

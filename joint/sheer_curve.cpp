@@ -40,16 +40,16 @@ struct AftCrossing {
   bool at_knot = true;
 };
 
-AftCrossing aft_crossing(const SheerPoints& sheer) {
+std::optional<AftCrossing> aft_crossing(const SheerPoints& sheer) {
   const std::size_t n = sheer.points.size();
-  AftCrossing best;
+  std::optional<AftCrossing> best;
   double furthest = -1e300;
   for (std::size_t i = 0; i < n; ++i) {
     const double y = sheer.points[i].y();
     const double next = sheer.points[(i + 1) % n].y();
     const bool at_knot = y == 0;
     if (i == sheer.bow || !(at_knot || (y > 0 && next < 0))) continue;
-    if (sheer.points[i].x() > furthest) best = {i, at_knot};
+    if (sheer.points[i].x() > furthest) best = AftCrossing{i, at_knot};
     furthest = std::max(furthest, sheer.points[i].x());
   }
   return best;
@@ -89,15 +89,15 @@ std::vector<SheerSide> open_sides(const SheerPoints& sheer) {
       {SideName::Port, {sheer.bow, sheer.bow, false}, bow, SideEnd::End}};
 }
 
-Result<std::vector<SheerSide>> sides_with_transom(const Sheer& sheer,
-                                                  const SheerPoints& points,
-                                                  std::size_t starboard,
-                                                  std::size_t port) {
+std::vector<SheerSide> sides_with_transom(const Sheer& sheer,
+                                          const SheerPoints& points,
+                                          std::size_t starboard,
+                                          std::size_t port) {
   const SideEnd bow = kind_of(points.knots[0]);
   const std::size_t n = points.points.size();
-  std::vector<SheerSide> sides{
-      {SideName::Starboard, {0, starboard, true}, bow, SideEnd::Corner},
-      {SideName::Port, {0, n - port, false}, bow, SideEnd::Corner}};
+  const SideEnd end = sheer.closed ? SideEnd::Corner : SideEnd::End;
+  std::vector<SheerSide> sides{{SideName::Starboard, {0, starboard, true}, bow, end},
+                               {SideName::Port, {0, n - port, false}, bow, end}};
   if (sheer.closed)
     sides.push_back({SideName::Transom,
                      {starboard, port - starboard, true},
@@ -136,7 +136,12 @@ Result<SheerCurve> sheer_curve(const Sheer& sheer) {
     return result;
   }
 
-  const AftCrossing aft = aft_crossing(*points);
+  const auto found = aft_crossing(*points);
+  if (!found)
+    return invalid_input("sheer.file",
+                         "the whole sheer never comes back over the centreline aft: it "
+                         "runs once round, with port at negative y");
+  const AftCrossing aft = *found;
   const TransomCorners corners = transom_corners(*points, aft);
   if (corners.starboard.has_value() != corners.port.has_value())
     return invalid_input("sheer.file",
@@ -144,9 +149,8 @@ Result<SheerCurve> sheer_curve(const Sheer& sheer) {
                                      "other one as a knuckle too",
                                      corners.starboard ? "starboard" : "port"));
   if (corners.starboard) {
-    auto sides = sides_with_transom(sheer, *points, *corners.starboard, *corners.port);
-    if (!sides) return tl::unexpected(sides.error());
-    result.sides = std::move(*sides);
+    result.sides =
+        sides_with_transom(sheer, *points, *corners.starboard, *corners.port);
     result.curve = std::make_shared<const Curve>(std::move(curve));
     return result;
   }

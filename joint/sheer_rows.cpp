@@ -60,11 +60,17 @@ Result<SheerPoints> half_points(const Sheer& sheer) {
                     "at the transom corners",
                     rows[order.back()].point.y()));
   for (const std::size_t row : order) {
-    const bool end = row == order.front() || row == order.back();
-    if (on_centreline(rows[row]) && !end)
+    const bool end = row == order.front() || (result.closed && row == order.back());
+    if (end || rows[row].point.y() > on_centreline_mm) continue;
+    if (on_centreline(rows[row]))
       return invalid_input(row_address(row),
                            "the half sheer touches the centreline between its ends: "
                            "y > 0 for every row but the first and the last");
+    return invalid_input(
+        row_address(row),
+        fmt::format("the half sheer is on port here, y = {:.3f} mm: it "
+                    "is the starboard half, y > 0",
+                    rows[row].point.y()));
   }
   if (!result.closed)
     for (std::size_t i = order.size() - 1; i > 0; --i)

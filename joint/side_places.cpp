@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "joint/perimeter.h"
@@ -7,25 +8,57 @@
 namespace sheerlap {
 namespace {
 
+/// The parameters of a span of the drill line between which its x runs one way.
+std::vector<double> turns_of_x(const FaceLine& line, std::size_t span) {
+  constexpr int samples = 8;
+  const double begin = line.begin_u_mm(span);
+  const double end = line.end_u_mm(span);
+  const auto slope = [&](double u) { return line.at({span, u}).by_u.x(); };
+  std::vector<double> turns{begin};
+  for (int i = 0; i < samples; ++i) {
+    double from = begin + (end - begin) * i / samples;
+    double to = begin + (end - begin) * (i + 1) / samples;
+    const bool aft = slope(from) > 0;
+    if ((slope(to) > 0) == aft) continue;
+    for (int step = 0; step < 60; ++step) {
+      const double middle = (from + to) / 2;
+      ((slope(middle) > 0) == aft ? from : to) = middle;
+    }
+    turns.push_back((from + to) / 2);
+  }
+  turns.push_back(end);
+  return turns;
+}
+
 /// The girths at which the drill line has the x given.
 std::vector<Length> girths_at_x(const PerimeterSide& side, double x_mm) {
   std::vector<Length> girths;
   const SideLine& drill = side.drill_line;
-  const auto x_at = [&](double girth) {
-    return drill.line().at(drill.place_at(Length::mm(girth))).point.x() - x_mm;
+  const FaceLine& line = drill.line();
+  const auto add = [&](Length girth) {
+    // a knot is met from both of its spans
+    if (girths.empty() || std::abs((girth - girths.back()).in_mm()) > 1e-6)
+      girths.push_back(girth);
   };
   for (std::size_t k = 0; k < drill.path().span_count; ++k) {
-    double from = drill.girth_at_span(k).in_mm();
-    double to = drill.girth_at_span(k + 1).in_mm();
-    const bool last = k + 1 == drill.path().span_count;
-    const double at_from = x_at(from);
-    const double at_to = x_at(to);
-    if (!(at_from * at_to < 0 || at_from == 0 || (last && at_to == 0))) continue;
-    for (int step = 0; step < 70 && at_from != 0; ++step) {
-      const double middle = (from + to) / 2;
-      (x_at(middle) * at_from > 0 ? from : to) = middle;
+    const std::size_t span = drill.path().span(k, line.face().curve().spans());
+    const auto past = [&](double u) { return line.at({span, u}).point.x() - x_mm; };
+    std::vector<double> turns = turns_of_x(line, span);
+    if (!drill.path().forward) std::reverse(turns.begin(), turns.end());
+    for (std::size_t i = 0; i + 1 < turns.size(); ++i) {
+      double from = turns[i];
+      double to = turns[i + 1];
+      const double at_from = past(from);
+      const double at_to = past(to);
+      if (at_from == 0) add(drill.girth_at({span, from}));
+      if (at_to == 0) add(drill.girth_at({span, to}));
+      if (!(at_from * at_to < 0)) continue;
+      for (int step = 0; step < 70; ++step) {
+        const double middle = (from + to) / 2;
+        (past(middle) * at_from > 0 ? from : to) = middle;
+      }
+      add(drill.girth_at({span, from}));
     }
-    girths.push_back(Length::mm(from));
   }
   return girths;
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace sheerlap {
 namespace {
@@ -43,9 +44,30 @@ double limit_between(const FaceLine& line, Place from, double to_u, double radiu
   return (low + high) / 2;
 }
 
+/// The radius of the arc that turns as much as the kink before the k-th span of a line
+/// over half of both chords; endless where there is no kink, or a corner.
+double kink_radius_mm(const SideLine& line,
+                      const std::vector<bool>& corners,
+                      std::size_t k) {
+  constexpr double endless = std::numeric_limits<double>::infinity();
+  const Curve& curve = line.line().face().curve();
+  const std::size_t one = line.path().span(k - 1, curve.spans());
+  const std::size_t other = line.path().span(k, curve.spans());
+  const std::size_t knot = line.path().forward ? other : one;
+  if (curve.smooth_at(knot) || corners[knot]) return endless;
+  const std::size_t before = curve.span_before(knot);
+  const Vector2 along = plan_frame(curve.at({before, curve.chord_mm(before)})).along;
+  const Vector2 onward = plan_frame(curve.at({knot, 0})).along;
+  const double turn = std::acos(std::clamp(along.dot(onward), -1.0, 1.0));
+  if (turn == 0) return endless;
+  const Length chords = line.girth_at_span(k + 1) - line.girth_at_span(k - 1);
+  return chords.in_mm() / 2 / turn;
+}
+
 }  // namespace
 
 std::vector<std::pair<Length, Length>> tight_bends(const SideLine& line,
+                                                   const std::vector<bool>& corners,
                                                    Length radius_min) {
   const double radius_mm = radius_min.in_mm();
   const Curve& curve = line.line().face().curve();
@@ -58,6 +80,12 @@ std::vector<std::pair<Length, Length>> tight_bends(const SideLine& line,
   };
   for (std::size_t k = 0; k < line.path().span_count; ++k) {
     const std::size_t span = line.path().span(k, curve.spans());
+    if (k > 0 && kink_radius_mm(line, corners, k) < radius_mm) {
+      const auto middle = [&](std::size_t of) {
+        return (line.girth_at_span(of) + line.girth_at_span(of + 1)) / 2;
+      };
+      add(middle(k - 1), middle(k));
+    }
     if (surely_open(line.line(), span, radius_mm)) continue;
     const auto u_at = [&](int sample) {
       const double share = static_cast<double>(sample) / samples;

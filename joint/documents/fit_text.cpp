@@ -37,7 +37,13 @@ std::string extremes(const Fit& fit, const NumberStyle& style) {
   add("least", fit.least);
   add("greatest", fit.greatest);
   table.rows.push_back({"mean", style.gap(fit.mean), "over the bond band", "", ""});
-  return text_of(table);
+  table.rows.push_back({"way down", style.gap(fit.entry.worst),
+                        side_word(fit.entry.side), style.running(fit.entry.girth), ""});
+  return text_of(table) +
+         wrapped(
+             "Way down is the least clearance, level, of the lip's low edge past the "
+             "hull's top edge while the lid comes straight down; below 0 it does not "
+             "pass by itself.");
 }
 
 std::string runs(const Fit& fit, const NumberStyle& style) {

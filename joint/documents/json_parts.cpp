@@ -131,6 +131,13 @@ Json number(std::optional<Length> length) {
   return length ? number(*length) : Json(nullptr);
 }
 
+Json entry_json(const Entry& entry) {
+  return {{"worst", number(entry.worst)},
+          {"height", number(entry.height)},
+          {"side", side_word(entry.side)},
+          {"girth", number(entry.girth)}};
+}
+
 Json fit_json(const Fit& fit) {
   Json runs = Json::array();
   for (const FitRun& run : fit.runs)

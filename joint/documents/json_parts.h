@@ -27,6 +27,7 @@ Json number(std::optional<Length> length);
 
 /// The parts of the result, as `result_json` puts them together.
 Json fit_json(const Fit& fit);
+Json entry_json(const Entry& entry);
 Json adhesive_json(const AdhesivePlan& plan);
 Json layout_json(const Layout& layout);
 Json stations_json(const Schedule& schedule);

@@ -47,6 +47,7 @@ std::string result_json(const Job& job) {
               {"defaults", defaults_json(job.joint)},
               {"perimeter", perimeter_json(job.perimeter)}};
   if (job.fit) result["fit"] = fit_json(*job.fit);
+  if (job.fit) result["entry"] = entry_json(job.fit->entry);
   if (job.adhesive) result["adhesive"] = adhesive_json(*job.adhesive);
   if (job.layout) result["layout"] = layout_json(*job.layout);
   if (job.schedule) {

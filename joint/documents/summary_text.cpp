@@ -25,9 +25,14 @@ std::string fit_words(const Fit& fit, const NumberStyle& style) {
       bad == 0 ? "inside the window all the way round"
                : fmt::format("outside the window on {}",
                              bad == 1 ? "1 stretch" : fmt::format("{} stretches", bad));
-  return fmt::format("gap {}; least {}; greatest {}; mean {} {}", where,
-                     gap_words(fit.least, style), gap_words(fit.greatest, style),
-                     style.gap(fit.mean), style.unit_name());
+  std::string text = fmt::format(
+      "gap {}; least {}; greatest {}; mean {} {}", where, gap_words(fit.least, style),
+      gap_words(fit.greatest, style), style.gap(fit.mean), style.unit_name());
+  if (fit.entry.worst < Length())
+    text += fmt::format("; the lid does not go straight down: {} {} in the way on {}",
+                        style.gap(-fit.entry.worst), style.unit_name(),
+                        side_word(fit.entry.side));
+  return text;
 }
 
 std::string layout_words(const Job& job, const NumberStyle& style) {

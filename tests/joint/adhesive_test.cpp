@@ -186,10 +186,9 @@ BOOST_AUTO_TEST_CASE(a_corner_that_cannot_be_made_names_its_row) {
   ExampleFaces faces;
   faces.lip_top = 0;
   faces.lip_low = 50;
-  const Joint joint = bay_joint(faces);
-  const auto plan = adhesive_plan(joint, perimeter_of(joint), 100);
-  BOOST_TEST_REQUIRE(!plan.has_value());
-  BOOST_TEST(plan.error().front().where == "sheer.row[3]");
+  const auto perimeter = sheerlap::perimeter(bay_joint(faces));
+  BOOST_TEST_REQUIRE(!perimeter.has_value());
+  BOOST_TEST(perimeter.error().front().where == "sheer.row[3]");
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -161,6 +161,28 @@ BOOST_AUTO_TEST_CASE(an_opening_has_no_gap) {
                  station.girth.in_mm() < 1899));
 }
 
+BOOST_AUTO_TEST_CASE(a_lip_parallel_to_a_flared_hull_clashes_on_its_way_down) {
+  // derived: with flare f, a lip parallel to the hull at the gap 3 square to it over a
+  // lap of 50 clears the hull's top edge by 3 / cos f - 50 tan f; the figures to 0.1 mm
+  // are common practice, no source
+  const struct {
+    double degrees, clearance_mm;
+  } rows[] = {{0, 3.0}, {2, 1.3}, {5, -1.4}, {10, -5.8}};
+  for (const auto& row : rows) BOOST_TEST_CONTEXT(row.degrees) {
+      const double flare = row.degrees * std::numbers::pi / 180;
+      ExampleFaces faces;
+      faces.hull_low = -50 * std::tan(flare);
+      faces.lip_top = 3 / std::cos(flare);
+      faces.lip_low = faces.hull_low + faces.lip_top;
+      const Fit fit = fit_of(box_joint(4000, 2000, faces));
+      BOOST_TEST(fit.entry.worst.in_mm() == faces.lip_low,
+                 boost::test_tools::tolerance(1e-12));
+      BOOST_TEST(std::abs(fit.entry.worst.in_mm() - row.clearance_mm) < 0.05);
+      BOOST_TEST(fit.entry.height.in_mm() == 50);
+      BOOST_TEST((state_of(fit, "fit.entry") == CheckState::Fail) == (row.degrees > 2));
+    }
+}
+
 BOOST_AUTO_TEST_CASE(stations_are_the_rows_on_each_side) {
   const Fit fit = fit_of(box_joint(4000, 2000, {}));
   std::size_t starboard = 0, port = 0, transom = 0;

@@ -77,7 +77,7 @@ BOOST_AUTO_TEST_CASE(a_keep_out_wider_than_the_pitch_is_bridged_on_its_side_alon
   BOOST_TEST(starboard.bridged[0].limit.in_mm() == 150);
   BOOST_TEST(starboard.bridged[0].what == "the fuel fill");
   BOOST_TEST(side_of(*layout, SideName::Port).bridged.empty());
-  BOOST_TEST_REQUIRE(layout->checks.size() == 1u);
+  BOOST_TEST_REQUIRE(layout->checks.size() == 3u);
   BOOST_TEST(layout->checks[0].id == "layout.bridged");
   BOOST_TEST((layout->checks[0].state == CheckState::Fail));
   bool edge = false;
@@ -126,6 +126,44 @@ BOOST_AUTO_TEST_CASE(a_place_has_a_hole) {
       BOOST_TEST(port.because[i] == "fixed: lifting eye strap");
     }
   BOOST_TEST(there);
+}
+
+BOOST_AUTO_TEST_CASE(a_place_on_the_bow_centreline_is_one_hole) {
+  Joint joint = example();
+  joint.places.push_back({SideChoice::Port, Length(), false, "bow eye"});
+  const auto layout = layout_of(joint);
+  BOOST_TEST_REQUIRE(layout.has_value());
+  // derived: from the datum to 75 off the corner 933 = 7 spaces of 133.3 (6: 155.5)
+  BOOST_TEST(side_of(*layout, SideName::Starboard).girths[0].in_mm() == 0);
+  BOOST_TEST(side_of(*layout, SideName::Starboard).girths[1].in_mm() == 933. / 7,
+             tt::tolerance(1e-9));
+  BOOST_TEST(side_of(*layout, SideName::Port).girths[0].in_mm() == 933. / 7,
+             tt::tolerance(1e-9));
+}
+
+BOOST_AUTO_TEST_CASE(a_pitch_is_held_against_the_limit_of_its_own_ground) {
+  Joint joint = example();
+  joint.zones.push_back({{SideChoice::Both, Length(), Length::mm(1008), false},
+                         Length::mm(250),
+                         std::nullopt,
+                         "bow"});
+  const auto layout = layout_of(joint);
+  for (const Check& check : layout->checks)
+    BOOST_TEST((check.state == CheckState::Pass));
+  // derived: bow 933 / 4 1/2 = 207.3 of 250; side 148.69 of 150, which is nearer
+  BOOST_TEST(layout->checks[0].value == 3866. / 26, tt::tolerance(1e-9));
+  BOOST_TEST(*layout->checks[0].limit == 150);
+}
+
+BOOST_AUTO_TEST_CASE(a_place_on_the_edge_of_an_opening_is_refused) {
+  Joint joint = example();
+  joint.openings.push_back(
+      {{SideChoice::Transom, Length::mm(600), Length::mm(1440), false},
+       "outboard well"});
+  joint.places.push_back({SideChoice::Transom, Length::mm(1440), false, "eye"});
+  const auto layout = layout_of(joint);
+  BOOST_TEST_REQUIRE(!layout.has_value());
+  BOOST_TEST(layout.error().front().where == "place[0].at");
 }
 
 BOOST_AUTO_TEST_CASE(a_place_in_a_keep_out_is_refused) {

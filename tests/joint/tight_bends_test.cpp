@@ -9,6 +9,14 @@
 namespace sheerlap {
 namespace {
 
+std::vector<std::pair<Length, Length>> bends_on(const Perimeter& perimeter,
+                                                const PerimeterSide& side,
+                                                double radius_mm) {
+  std::vector<bool> corners;
+  for (const SheerKnot& knot : perimeter.knots) corners.push_back(knot.corner);
+  return tight_bends(side.drill_line, corners, Length::mm(radius_mm));
+}
+
 Perimeter perimeter_of(const Joint& joint) {
   auto perimeter = sheerlap::perimeter(joint);
   BOOST_TEST_REQUIRE(perimeter.has_value());
@@ -21,8 +29,8 @@ BOOST_AUTO_TEST_CASE(a_circle_is_tight_under_a_greater_radius_and_not_under_a_le
   // derived: the drill line of a lip 3 + 5 mm outside a circle of 200 has radius 208
   const Perimeter perimeter = perimeter_of(circle_joint(200, 61, {}));
   const SideLine& line = perimeter.sides.front().drill_line;
-  BOOST_TEST(tight_bends(line, Length::mm(207.9)).empty());
-  const auto bends = tight_bends(line, Length::mm(208.1));
+  BOOST_TEST(bends_on(perimeter, perimeter.sides.front(), 207.9).empty());
+  const auto bends = bends_on(perimeter, perimeter.sides.front(), 208.1);
   BOOST_TEST_REQUIRE(bends.size() == 1u);
   BOOST_TEST(bends[0].first.in_mm() == 0);
   BOOST_TEST(bends[0].second.in_mm() == line.length().in_mm(),
@@ -44,7 +52,7 @@ BOOST_AUTO_TEST_CASE(a_parabola_is_tight_about_its_vertex) {
   points.emplace_back(focus * 16, 0, 0);
   Joint joint = example_joint(points, {});
   const Perimeter perimeter = perimeter_of(joint);
-  const auto bends = tight_bends(perimeter.sides.front().drill_line, Length::mm(308));
+  const auto bends = bends_on(perimeter, perimeter.sides.front(), 308);
   BOOST_TEST_REQUIRE(!bends.empty());
   const double t = std::sqrt(std::pow(1.5, 2. / 3) - 1);
   const double sheer = focus * (t * std::hypot(1, t) + std::asinh(t));
@@ -53,10 +61,21 @@ BOOST_AUTO_TEST_CASE(a_parabola_is_tight_about_its_vertex) {
              boost::test_tools::tolerance(1e-4));
 }
 
+BOOST_AUTO_TEST_CASE(chords_bend_as_the_arc_they_stand_for) {
+  // derived: chords of a circle of 200 turn by the angle each spans, and the drill line
+  // 8 mm outside has chords of a circle of 208 / cos(half the angle): at 1.5 degrees a
+  // chord its radius is 208 to 1e-4
+  Joint joint = circle_joint(200, 121, {});
+  joint.sheer.curve = CurveKind::Chords;
+  const Perimeter perimeter = perimeter_of(joint);
+  BOOST_TEST(bends_on(perimeter, perimeter.sides.front(), 207.9).empty());
+  BOOST_TEST(bends_on(perimeter, perimeter.sides.front(), 208.1).size() == 1u);
+}
+
 BOOST_AUTO_TEST_CASE(a_corner_is_no_bend) {
   const Perimeter perimeter = perimeter_of(box_joint(4000, 2000, {}));
   for (const PerimeterSide& side : perimeter.sides)
-    BOOST_TEST(tight_bends(side.drill_line, Length::mm(1e4)).empty());
+    BOOST_TEST(bends_on(perimeter, side, 1e4).empty());
 }
 
 BOOST_AUTO_TEST_SUITE_END()

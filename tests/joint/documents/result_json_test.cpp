@@ -25,7 +25,7 @@ BOOST_AUTO_TEST_SUITE(result_json_suite)
 BOOST_AUTO_TEST_CASE(the_keys_of_each_part_keep_their_order) {
   const Json result = sample();
   BOOST_TEST(keys(result) ==
-             "format,title,defaults,perimeter,fit,adhesive,layout,schedule,"
+             "format,title,defaults,perimeter,fit,entry,adhesive,layout,schedule,"
              "schedule_checks,jigs,order,order_allowances,order_shelf,order_total,"
              "order_per_boat,checks");
   BOOST_TEST(keys(result["defaults"][0]) == "key,value,why");
