@@ -162,12 +162,12 @@ BOOST_AUTO_TEST_CASE(the_time_is_planned_where_shop_and_working_time_are_given) 
 }
 
 BOOST_AUTO_TEST_CASE(corners_that_meet_as_drawn_are_not_refused_for_a_lip_moved_off) {
-  // derived: a bay of 90 mm is made while both corners cut the lip back by less than 45
-  // where the volume looks lowest, which is a little above the foot; at the foot the
-  // lip stands 45.75 off as drawn, 46.75 when moved
+  // derived: a bay of 90 mm is made while both corners cut the lip back by less than 45:
+  // upright, it stands 44.5 off as drawn (44.7 outside), 45.5 when moved
   ExampleFaces faces;
-  faces.lip_top = 0;
-  faces.lip_low = 45.75;
+  faces.lip_top = 44.5;
+  faces.lip_low = 44.5;
+  faces.lip_thickness = 0.2;
   const Joint joint = bay_joint(faces);
   const AdhesivePlan plan = plan_of(joint);
   BOOST_TEST(plan.least.has_value());

@@ -113,7 +113,7 @@ BOOST_AUTO_TEST_CASE(openings_that_leave_no_joint_are_an_error) {
   joint.openings = {{{SideChoice::Both, Length(), Length::mm(5020)}, "all of a side"},
                     {{SideChoice::Transom, Length(), Length::mm(2015)}, "the transom"}};
   BOOST_TEST((errors_of(joint, only(&Parts::fit)) ==
-              Lines{"opening: the openings leave no joint anywhere: shorten one"}));
+              Lines{"opening: the openings leave no joint: a stretch of a side outside them"}));
   joint.openings.pop_back();
   BOOST_TEST(work_out(joint, only(&Parts::fit)).has_value());
 }
