@@ -62,7 +62,10 @@ BOOST_AUTO_TEST_CASE(the_keys_of_layout_schedule_and_order_keep_their_order) {
       keys(result["schedule"][0]) ==
       "mark,side,girth,hull_girth,pitch,chord,x,y,z,ax,ay,az,edge_low,edge_top,gap,"
       "stack,length,lip_hole,hull_pilot,countersink,drill_depth,jig,jig_girth,"
-      "because");
+      "because,next_jig,lip_depth");
+  BOOST_TEST(keys(result["schedule_datums"][0]) == "side,what,x,y,z");
+  BOOST_TEST(keys(result["jigs"][0]) ==
+             "name,side,first,last,holes,girth,from_start,index,piece");
   BOOST_TEST(keys(result["order"][0]) == "item,need,packs,pack_size,price,total,unit");
 }
 
@@ -87,6 +90,8 @@ BOOST_AUTO_TEST_CASE(what_does_not_apply_is_null) {
   const Json result = sample();
   BOOST_TEST(result["schedule"][0]["chord"].is_null());
   BOOST_TEST(result["schedule"][5]["length"].is_null());
+  BOOST_TEST(result["schedule"][5]["drill_depth"].is_null());
+  BOOST_TEST(result["schedule"][5]["lip_depth"].is_null());
   BOOST_TEST(result["order"][1]["price"].is_null());
   BOOST_TEST(result["checks"][2]["limit"].is_null());
 }
