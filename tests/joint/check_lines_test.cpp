@@ -101,7 +101,7 @@ BOOST_AUTO_TEST_CASE(every_fifth_hole_has_its_running_dimension) {
 }
 
 BOOST_AUTO_TEST_CASE(five_pitches_do_not_span_a_corner) {
-  // derived: the corner is at 508, between the fifth and the tenth hole of the first
+  // derived: the corner is at 508, between the fifth hole and the tenth
   std::vector<double> girths;
   for (int i = 0; i < 15; ++i) girths.push_back(50 + 100 * i);
   const auto made =
