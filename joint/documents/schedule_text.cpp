@@ -214,10 +214,10 @@ std::string kit(const Job& job, const NumberStyle& style) {
 }  // namespace
 
 std::string schedule_text(const Job& job, const NumberStyle& style) {
-  std::string text = heading(job, style);
+  std::string text = heading(job, style) + drilling_notes(job, style);
   for (const PerimeterSide& side : job.perimeter.sides)
     text += side_text(job, side.name, style);
-  text += drilling_notes(job, style) + datums(*job.schedule, style) + jigs(job, style);
+  text += datums(*job.schedule, style) + jigs(job, style);
   if (!job.schedule->check_lines.empty()) text += check_notes();
   for (const PerimeterSide& side : job.perimeter.sides)
     text += check_lines(*job.schedule, side.name, style);
