@@ -26,7 +26,8 @@ BOOST_AUTO_TEST_CASE(the_keys_of_each_part_keep_their_order) {
   const Json result = sample();
   BOOST_TEST(keys(result) ==
              "format,title,defaults,perimeter,fit,adhesive,layout,schedule,"
-             "schedule_checks,jigs,order,order_allowances,order_shelf,order_total,"
+             "schedule_checks,jigs,schedule_datums,order,order_allowances,order_shelf,"
+             "order_total,"
              "order_per_boat,checks");
   BOOST_TEST(keys(result["defaults"][0]) == "key,value,why");
   BOOST_TEST(keys(result["perimeter"]) == "sheer_length,drill_line_length,sides");
