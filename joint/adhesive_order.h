@@ -13,8 +13,8 @@ namespace sheerlap {
 /// Packs and nozzles for a run of boats.
 ///
 /// Packs are rounded up once for the run: what one boat leaves in a pack goes into the
-/// next. What stays in an emptied pack is part of the need, so that the pack's whole
-/// content is its pack_size.
+/// next. The pack_size is what comes out of a pack; what stays in it is a line of its
+/// own, after the rounding.
 ///
 /// @param amounts  of one boat
 /// @param boats    >= 1

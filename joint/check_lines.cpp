@@ -9,6 +9,8 @@
 #include <limits>
 #include <utility>
 
+#include "joint/side_ends.h"
+
 namespace sheerlap {
 namespace {
 
@@ -32,23 +34,10 @@ SideHoles holes_of(const PerimeterSide& side,
   return result;
 }
 
-Point3 on_drill_line(const PerimeterSide& side, Length girth) {
-  return side.drill_line.line().at(side.drill_line.place_at(girth)).point;
-}
-
-std::string start_word(const PerimeterSide& side) {
-  return side.name == SideName::Transom ? "starboard transom corner" : "bow datum";
-}
-
-/// Where a side ends; without a joint along the transom it may still stop at the
-/// transom's corner.
-std::string end_word(const PerimeterSide& side) {
-  constexpr double on_centreline_mm = 1e-3;
-  if (side.name == SideName::Transom) return "port transom corner";
-  if (side.end == SideEnd::End) return "after end of the joint";
-  const Point3 end = on_drill_line(side, side.drill_line_length);
-  return std::abs(end.y()) > on_centreline_mm ? side_word(side.name) + " transom corner"
-                                              : "centreline aft";
+std::string closing_words(std::size_t holes) {
+  const std::size_t pitches = holes - 1;
+  return fmt::format("closing space after {} pitch{} and the start", pitches,
+                     pitches == 1 ? "" : "es");
 }
 
 void add_closure(std::vector<CheckLine>& lines,
@@ -59,9 +48,8 @@ void add_closure(std::vector<CheckLine>& lines,
   lines.push_back(
       {name, "length of the side", start_word(on.side), end, length, by_girth});
   if (!on.holes.empty())
-    lines.push_back(
-        {name, fmt::format("closing space after {} pitches", on.holes.size()),
-         on.holes.back()->mark, end, length - on.holes.back()->girth, by_girth});
+    lines.push_back({name, closing_words(on.holes.size()), on.holes.back()->mark, end,
+                     length - on.holes.back()->girth, by_girth});
 }
 
 void add_fifths(std::vector<CheckLine>& lines, const SideHoles& on) {
@@ -71,6 +59,7 @@ void add_fifths(std::vector<CheckLine>& lines, const SideHoles& on) {
                      hole.girth, by_girth});
     if (i < 5) continue;
     const DrillStation& before = *on.holes[i - 5];
+    if (parted(on.side, before.girth, hole.girth)) continue;
     lines.push_back({on.side.name, "five pitches", before.mark, hole.mark,
                      Length::mm((hole.point - before.point).norm()), straight});
   }
@@ -172,7 +161,7 @@ void add_jig(std::vector<CheckLine>& lines,
              const std::string& name) {
   lines.push_back({side.name, name + ", end to end", first.mark, last.mark,
                    Length::mm((last.point - first.point).norm()), straight});
-  lines.push_back({side.name, name + ", greatest offset from that line", first.mark,
+  lines.push_back({side.name, name + ", greatest offset of the drill line", first.mark,
                    last.mark, sagitta(side, first.girth, last.girth), straight});
 }
 

@@ -24,10 +24,11 @@ struct CheckLine {
 ///
 /// For each side: its length and the space that closes it (with the pitches they sum to
 /// the length); every fifth running dimension and the straight line from the fifth hole
-/// before; the first and the last hole from each corner and opening; the straight line
-/// from the bow datum to its after end. For each jig the straight line from end to end
-/// and the greatest distance of the drill line from it. For starboard and port together
-/// a pair of diagonals, between holes that mirror each other where there are such.
+/// before, where no corner or opening parts them; the first and the last hole from each
+/// corner and opening; the straight line from the bow datum to its after end. For each
+/// jig the straight line from end to end and the greatest distance of the drill line
+/// from it. For starboard and port together a pair of diagonals, between holes that
+/// mirror each other where there are such.
 ///
 /// @param stations  of the perimeter, side by side, by girth
 /// @param jigs      of the stations

@@ -11,9 +11,6 @@
 namespace sheerlap {
 namespace {
 
-/// The bit's depth stop stands this much beyond the stack: common practice, no source.
-constexpr double through_mm = 3;
-
 /// The faces that a bit goes through, from outside.
 struct Stack {
   const RuledFace& lip_outer;
@@ -143,6 +140,9 @@ std::optional<DrillStation> station_at(const Joint& joint,
   // where the lip stands inside the hull as drawn, the two touch and do not overlap
   const double overlap = std::max(0.0, -*gap);
   station.stack = Length::mm(bore->hull_inner.distance_mm + overlap);
+  station.lip_depth =
+      Length::mm(bore->lip.distance_mm +
+                 std::max(0.0, bore->hull.distance_mm - bore->lip.distance_mm) / 2);
   return station;
 }
 
@@ -151,10 +151,19 @@ void add_fastener(DrillStation& station, const FastenerSpec& spec) {
   station.lip_hole = spec.lip_hole;
   station.hull_pilot = spec.hull_pilot;
   station.countersink = spec.countersink;
-  station.drill_depth = station.stack + Length::mm(through_mm);
+  station.drill_depth = station.stack + bit_beyond_stack;
+  if (!spec.hull_pilot) station.lip_depth.reset();
 }
 
 }  // namespace
+
+bool misses_hull(const DrillStation& station) {
+  return station.past_hull || !(station.edge_top > Length());
+}
+
+bool drillable(const DrillStation& station) {
+  return station.length.has_value() && !misses_hull(station);
+}
 
 Result<std::vector<DrillStation>> drill_stations(const Joint& joint,
                                                  const Perimeter& perimeter,

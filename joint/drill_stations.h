@@ -14,6 +14,10 @@
 
 namespace sheerlap {
 
+/// The bit goes this much beyond the stack, so that its point comes through.
+/// @source  common practice, no source
+inline constexpr Length bit_beyond_stack = Length::mm(3);
+
 /// One drill station.
 struct DrillStation {
   std::string mark;  ///< S01, P01, T01 ...; S001 where a side has 100 holes or more
@@ -34,10 +38,20 @@ struct DrillStation {
   std::optional<Length> hull_pilot;  ///< none for bolts and rivets: as the lip
   Length countersink;                ///< diameter on the lip's outer face
   Length drill_depth;                ///< for the depth stop, from the lip's outer face
-  std::string jig;                   ///< the first one that has the hole
-  Length jig_girth;                  ///< on the drill line from that jig's first hole
+  /// Likewise for the bit that opens the lip after the pilot: into the gap, not the
+  /// hull; none where one bit goes through all.
+  std::optional<Length> lip_depth;
+  std::string jig;       ///< the first one that has the hole
+  std::string next_jig;  ///< the second one, which is pinned through it; empty if none
+  Length jig_girth;      ///< on the drill line from that jig's first hole
   std::string because;
 };
+
+/// Whether the bit goes by the hull, or comes no lower than its trimmed edge may lie.
+bool misses_hull(const DrillStation& station);
+
+/// Whether a hole is of use: one that meets the hull and has a fastener that serves.
+bool drillable(const DrillStation& station);
 
 /// The stations of a layout: starboard, port, transom; by girth; jigs left empty.
 ///
@@ -45,6 +59,9 @@ struct DrillStation {
 /// distances are straight lines from where the bit enters a face to that face's edge,
 /// negative beyond it. The hull's inner face is its outer face moved in by the
 /// laminate's thickness, square to it in the vertical section across the sheer.
+///
+/// `lip_depth` is the lip along the bit and half of the gap behind it, derived: as far
+/// from the hull as from a lip not cut through; where the faces interfere, the lip.
 ///
 /// @param layout  of this perimeter
 /// @errors  at "fastener.line": a bit that does not go through the lip and the hull

@@ -24,10 +24,18 @@ bool parted(const PerimeterSide& side, Length from, Length to) {
   return false;
 }
 
+Length piece_length(Length run, const JigRules& rules) {
+  return run + rules.bush + rules.bush;
+}
+
+Length longest_run(const JigRules& rules) {
+  return rules.length_max - rules.bush - rules.bush;
+}
+
 std::vector<JigSegment> jig_segments(const Perimeter& perimeter,
                                      const std::vector<DrillStation>& stations,
-                                     Length length_max) {
-  assert(length_max > Length());
+                                     Length run_max) {
+  assert(run_max > Length());
   std::vector<JigSegment> segments;
   std::size_t on_side = 0;
   for (std::size_t first = 0; first < stations.size();) {
@@ -38,7 +46,7 @@ std::vector<JigSegment> jig_segments(const Perimeter& perimeter,
       return to < stations.size() && stations[to].side == start.side &&
              !parted(side, stations[to - 1].girth, stations[to].girth) &&
              stations[to].girth - stations[from].girth <=
-                 length_max + Length::mm(rounding_mm);
+                 run_max + Length::mm(rounding_mm);
     };
     std::size_t last = first;
     while (one_piece(first, last + 1)) ++last;

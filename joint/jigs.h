@@ -6,6 +6,7 @@
 
 #include "geometry/quantity.h"
 #include "joint/drill_stations.h"
+#include "joint/joint.h"
 #include "joint/perimeter.h"
 
 namespace sheerlap {
@@ -18,19 +19,28 @@ struct JigSegment {
   std::size_t last = 0;   ///< the next segment starts at this hole if it is shared
 };
 
+/// The length of a piece whose outer holes are `run` apart: a bush diameter of material
+/// from the centre of each outer hole to the end of the piece.
+/// @source  common practice, no source
+Length piece_length(Length run, const JigRules& rules);
+
+/// The greatest girth from first hole to last of a piece no longer than the rules let
+/// it be; not above 0 if its ends alone are longer.
+Length longest_run(const JigRules& rules);
+
 /// The fewest pieces of jig that drill every hole, none longer on the drill line, from
-/// its first hole to its last, than `length_max`.
+/// its first hole to its last, than `run_max`.
 ///
 /// Neighbours share one hole, by which the next is indexed, but where a corner or an
 /// opening ends a piece, or where the space to the next hole is longer than a piece may
 /// be.
 ///
 /// @param stations    of the perimeter, side by side, by girth
-/// @param length_max  > 0
+/// @param run_max     > 0
 /// @source  derived: each piece taken as long as it may be is a fewest cover
 std::vector<JigSegment> jig_segments(const Perimeter& perimeter,
                                      const std::vector<DrillStation>& stations,
-                                     Length length_max);
+                                     Length run_max);
 
 /// Whether a corner or an opening of the side lies between two girths of the drill
 /// line.

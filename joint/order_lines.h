@@ -9,8 +9,9 @@ namespace sheerlap {
 
 /// One line of what goes into an item's order, so that a buyer can change it.
 ///
-/// An item's lines but the last sum to its need; the last, its rounding, brings the sum
-/// to packs x pack_size.
+/// An item's lines before its rounding sum to its need; the rounding brings the sum to
+/// packs x pack_size. A line after that, as for what stays in a pack, is bought with
+/// the packs and is no part of what they give.
 struct Allowance {
   std::string item;  ///< the order line it belongs to
   std::string what;  ///< "squeeze-out", "spares" ...

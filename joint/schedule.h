@@ -11,12 +11,14 @@
 #include "joint/joint.h"
 #include "joint/layout.h"
 #include "joint/perimeter.h"
+#include "joint/side_ends.h"
 
 namespace sheerlap {
 
 struct Schedule {
   FastenerSpec fastener;               ///< what is drilled for
   std::vector<DrillStation> stations;  ///< starboard, port, transom; by girth
+  std::vector<SideDatum> datums;       ///< each side's start and end
   std::vector<CheckLine> check_lines;
   std::vector<JigSegment> jigs;
   Checks checks;
@@ -24,7 +26,8 @@ struct Schedule {
 
 /// The drilling schedule of a layout.
 ///
-/// @errors  of `fastener` and of `drill_stations`
+/// @errors  of `fastener` and of `drill_stations`; at "jig.length_max": a jig that its
+///          two bushes fill
 Result<Schedule> schedule(const Joint& joint,
                           const Perimeter& perimeter,
                           const Layout& layout);

@@ -1,9 +1,10 @@
 #include "joint/schedule_checks.h"
 
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <algorithm>
+
+#include "joint/mark_ranges.h"
 
 namespace sheerlap {
 namespace {
@@ -59,16 +60,13 @@ void add_edge(Checks& checks,
 
 Check hull_met(const std::vector<DrillStation>& stations) {
   const DrillStation& worst = nearest(stations, top_edge);
-  std::vector<std::string> misses;
-  for (const DrillStation& station : stations)
-    if (station.past_hull || !(station.edge_top > Length()))
-      misses.push_back(station.mark);
+  const std::string misses = mark_ranges(stations, misses_hull);
   const std::string what =
       misses.empty()
           ? fmt::format(
                 "every bit enters the hull below its trimmed edge; nearest at {}",
                 worst.mark)
-          : fmt::format("the fastener misses the hull at {}", fmt::join(misses, ", "));
+          : fmt::format("the fastener misses the hull at {}", misses);
   return {"schedule.hull_met",
           what,
           worst.edge_top.in_mm(),
@@ -82,9 +80,9 @@ Check hull_met(const std::vector<DrillStation>& stations) {
 Check length_served(const std::vector<DrillStation>& stations,
                     const FastenerSpec& spec) {
   const DrillStation* worst = nullptr;
-  std::vector<std::string> unserved;
+  const std::string unserved = mark_ranges(
+      stations, [](const DrillStation& station) { return !station.length; });
   for (const DrillStation& station : stations) {
-    if (!station.length) unserved.push_back(station.mark);
     const bool worse = worst == nullptr || (worst->length && !station.length);
     const bool as_bad =
         worst != nullptr && worst->length.has_value() == station.length.has_value();
@@ -99,7 +97,7 @@ Check length_served(const std::vector<DrillStation>& stations,
           ? fmt::format("greatest {} needed, at {}, against the longest in stock", need,
                         worst->mark)
           : fmt::format("no {} in stock serves {}; {} needs most: {:.1f} mm", need,
-                        fmt::join(unserved, ", "), worst->mark,
+                        unserved, worst->mark,
                         length_needed(spec, worst->stack).in_mm());
   return {"schedule.length",
           std::move(what),
@@ -114,11 +112,14 @@ Check countersink(const Joint& joint, const FastenerSpec& spec) {
   const double thickness = joint.lip.thickness.in_mm();
   const double depth = spec.countersink_depth.in_mm();
   const double limit = thickness * 2 / 3;
-  const CheckState state = depth <= limit      ? CheckState::Pass
-                           : depth < thickness ? CheckState::Warn
-                                               : CheckState::Fail;
+  constexpr double fails_beyond = 0.9;  // of the lip: from memory, confirm
+  const CheckState state = depth <= limit                      ? CheckState::Pass
+                           : depth <= fails_beyond * thickness ? CheckState::Warn
+                                                               : CheckState::Fail;
   return {"schedule.countersink",
-          "depth of the countersink against 2/3 of the lip's thickness",
+          fmt::format("depth of the {} against 2/3 of the lip's thickness; beyond 0.9 "
+                      "of it the head pulls through",
+                      spec.head == HeadKind::Pan ? "chamfer" : "countersink"),
           depth,
           limit,
           "mm",
@@ -193,7 +194,7 @@ Checks fastener_checks(const FastenerSpec& spec) {
 Checks jig_checks(const Perimeter& perimeter,
                   const std::vector<DrillStation>& stations,
                   const std::vector<JigSegment>& jigs,
-                  Length length_max) {
+                  const JigRules& rules) {
   Checks checks;
   for (std::size_t i = 1; i < jigs.size(); ++i) {
     const DrillStation& last = stations[jigs[i - 1].last];
@@ -206,9 +207,26 @@ Checks jig_checks(const Perimeter& perimeter,
                                   "longer than a jig; index {} from a corner",
                                   jigs[i - 1].name, jigs[i].name, last.mark, next.mark,
                                   jigs[i].name),
-                      next.pitch.in_mm(), length_max.in_mm(), "mm", CheckState::Warn,
-                      "the joint file: jig.length_max"});
+                      next.pitch.in_mm(), longest_run(rules).in_mm(), "mm",
+                      CheckState::Warn,
+                      "the joint file: jig.length_max, less a bush at each end"});
   }
+  return checks;
+}
+
+Checks bush_checks(const JigRules& rules,
+                   const FastenerSpec& spec,
+                   Length smallest_pitch) {
+  Checks checks{{"jig.bush", "the bush, over its outside, takes the bit for the lip",
+                 rules.bush.in_mm(), spec.lip_hole.in_mm(), "mm",
+                 rules.bush > spec.lip_hole ? CheckState::Pass : CheckState::Fail,
+                 "the joint file: jig.bush"}};
+  if (smallest_pitch > Length())
+    checks.push_back({"jig.bush_pitch",
+                      "the bush has room in the smallest pitch beside its neighbour",
+                      rules.bush.in_mm(), smallest_pitch.in_mm(), "mm",
+                      rules.bush < smallest_pitch ? CheckState::Pass : CheckState::Fail,
+                      "the joint file: jig.bush"});
   return checks;
 }
 

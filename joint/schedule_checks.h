@@ -27,6 +27,12 @@ Checks fastener_checks(const FastenerSpec& spec);
 Checks jig_checks(const Perimeter& perimeter,
                   const std::vector<DrillStation>& stations,
                   const std::vector<JigSegment>& jigs,
-                  Length length_max);
+                  const JigRules& rules);
+
+/// Whether the bush takes the bit for the lip, and neighbouring bushes have room.
+/// @param smallest_pitch  0 if there is none
+Checks bush_checks(const JigRules& rules,
+                   const FastenerSpec& spec,
+                   Length smallest_pitch);
 
 }  // namespace sheerlap

@@ -55,13 +55,15 @@ std::vector<std::string> station_fields(const DrillStation& station,
   fields.push_back(style.full(station.lip_hole));
   fields.push_back(maybe(station.hull_pilot));
   fields.push_back(style.full(station.countersink));
-  fields.push_back(style.full(station.drill_depth));
+  fields.push_back(drillable(station) ? style.full(station.drill_depth) : "");
   const BitAngles angles = bit_angles(station.side, station.axis);
   fields.push_back(decimals(angles.tilt.in_degrees(), 3));
   fields.push_back(decimals(angles.skew.in_degrees(), 3));
   for (const double part : {station.axis.x(), station.axis.y(), station.axis.z()})
     fields.push_back(decimals(part, 6));
   fields.push_back(style.sentence(station.because));
+  fields.push_back(station.next_jig);
+  fields.push_back(drillable(station) ? maybe(station.lip_depth) : "");
   return fields;
 }
 
@@ -94,13 +96,15 @@ std::string fit_csv(const Fit& fit, LengthUnit unit) {
 
 std::string schedule_csv(const Schedule& schedule, SideName side, LengthUnit unit) {
   const NumberStyle style = full_lengths(unit);
-  std::string text = csv_record(with_unit(
+  std::vector<std::string> heads = with_unit(
       {"mark",        "side",        "jig",      "girth",    "hull_girth", "jig_girth",
        "pitch",       "chord",       "x",        "y",        "z",          "edge_low",
        "edge_top",    "gap",         "stack",    "length",   "lip_hole",   "hull_pilot",
        "countersink", "drill_depth", "tilt_deg", "skew_deg", "ax",         "ay",
-       "az",          "because"},
-      3, 20, style));
+       "az",          "because",     "next_jig", "lip_depth"},
+      3, 20, style);
+  heads.back() += "_" + style.unit_name();
+  std::string text = csv_record(heads);
   for (const DrillStation& station : schedule.stations)
     if (station.side == side) text += csv_record(station_fields(station, style));
   return text;

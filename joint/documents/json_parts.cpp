@@ -83,6 +83,8 @@ Json why_json(const LayoutSide& side) {
 }
 
 Json station_json(const DrillStation& station) {
+  // no depths for a hole that is not to be drilled
+  const bool drill = drillable(station);
   return {{"mark", station.mark},
           {"side", side_word(station.side)},
           {"girth", number(station.girth)},
@@ -103,10 +105,12 @@ Json station_json(const DrillStation& station) {
           {"lip_hole", number(station.lip_hole)},
           {"hull_pilot", number(station.hull_pilot)},
           {"countersink", number(station.countersink)},
-          {"drill_depth", number(station.drill_depth)},
+          {"drill_depth", drill ? number(station.drill_depth) : Json(nullptr)},
           {"jig", station.jig},
           {"jig_girth", number(station.jig_girth)},
-          {"because", station.because}};
+          {"because", station.because},
+          {"next_jig", station.next_jig},
+          {"lip_depth", drill ? number(station.lip_depth) : Json(nullptr)}};
 }
 
 }  // namespace
@@ -214,7 +218,18 @@ Json check_lines_json(const Schedule& schedule) {
   return list;
 }
 
-Json jigs_json(const Schedule& schedule) {
+Json datums_json(const Schedule& schedule) {
+  Json list = Json::array();
+  for (const SideDatum& datum : schedule.datums)
+    list.push_back({{"side", side_word(datum.side)},
+                    {"what", datum.what},
+                    {"x", number(datum.point.x())},
+                    {"y", number(datum.point.y())},
+                    {"z", number(datum.point.z())}});
+  return list;
+}
+
+Json jigs_json(const Schedule& schedule, const JigRules& rules) {
   Json list = Json::array();
   for (const JigSegment& jig : schedule.jigs) {
     const DrillStation& first = schedule.stations[jig.first];
@@ -224,7 +239,10 @@ Json jigs_json(const Schedule& schedule) {
                     {"first", first.mark},
                     {"last", last.mark},
                     {"holes", jig.last - jig.first + 1},
-                    {"girth", number(last.girth - first.girth)}});
+                    {"girth", number(last.girth - first.girth)},
+                    {"from_start", number(first.girth)},
+                    {"index", first.next_jig == jig.name ? first.mark : ""},
+                    {"piece", number(piece_length(last.girth - first.girth, rules))}});
   }
   return list;
 }

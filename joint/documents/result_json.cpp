@@ -53,7 +53,8 @@ std::string result_json(const Job& job) {
   if (job.schedule) {
     result["schedule"] = stations_json(*job.schedule);
     result["schedule_checks"] = check_lines_json(*job.schedule);
-    result["jigs"] = jigs_json(*job.schedule);
+    result["jigs"] = jigs_json(*job.schedule, job.joint.jig);
+    result["schedule_datums"] = datums_json(*job.schedule);
   }
   if (job.order) {
     result["order"] = order_lines_json(*job.order);

@@ -2,32 +2,54 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <map>
 #include <optional>
 
-#include "joint/documents/bit_angles.h"
+#include "joint/documents/drilling_text.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
 
 namespace sheerlap {
 namespace {
 
+/// How far the drill line lies up the lip's outer face: "30 mm", "28.2 to 30 mm".
+std::string up_from_edge(const Job& job, const NumberStyle& style) {
+  const auto& stations = job.schedule->stations;
+  const auto [least, most] = std::minmax_element(
+      stations.begin(), stations.end(),
+      [](const auto& a, const auto& b) { return a.edge_low < b.edge_low; });
+  const std::string low = style.span(least->edge_low + job.joint.lip.trim);
+  const std::string high = style.span(most->edge_low + job.joint.lip.trim);
+  return (low == high ? low : low + " to " + high) + " " + style.unit_name();
+}
+
+std::string line_note(const Job& job, const NumberStyle& style) {
+  if (job.schedule->stations.empty()) return "";
+  return wrapped(fmt::format(
+      "Mark the drill line {} up the lip's outer face from its low edge, over the "
+      "holes and with the edge trimmed where it is drawn.",
+      up_from_edge(job, style)));
+}
+
 std::string heading(const Job& job, const NumberStyle& style) {
   const std::string depth = style.size_with_unit(job.joint.fastener.line);
-  return wrapped(fmt::format(
+  return line_note(job, style) +
+         wrapped(fmt::format(
              "Mark out by \"girth\": the running girth on the drill line, on the lip's "
              "outer face {} below the sheer; starboard and port from the bow datum "
              "aft, the transom from its starboard corner. \"Hull girth\" runs likewise "
              "on the hull's outer face where the bit goes in; \"jig girth\" on the "
              "drill line from the jig's first hole. These three are rounded to {}.",
              depth, style.step_name())) +
-         wrapped(
-             fmt::format("Pitch (girth from the hole before; the first from the side's "
-                         "start), chord (straight from the hole before) and X Y Z are "
-                         "to {} each and never made from rounded girths: check with "
-                         "them, do not mark out by them. X aft, Y to starboard, Z up, "
-                         "where the bit enters the lip's outer face. All in {}.",
-                         style.span_step(), style.unit_words())) +
+         wrapped(fmt::format(
+             "Pitch (girth from the hole before; the first from the side's "
+             "start; blank across an opening), chord (straight from the hole "
+             "before) and X Y Z are to {} each and never made from rounded "
+             "girths: check with them, do not mark out by them. X aft, Y "
+             "to starboard, Z up, where the bit enters the lip's outer "
+             "face. All in {}.",
+             style.span_step(), style.unit_words())) +
          wrapped(
              "Drill inboard, square to the lip's outer face. Tilt is the bit's angle "
              "from level: below 0 it drops as it goes in. Skew is its angle in plan: "
@@ -56,11 +78,21 @@ TextTable places_table() {
           {}};
 }
 
+/// Whether the space before a station has a stretch without a joint in it.
+bool across_opening(const DrillStation& station, const PerimeterSide& side) {
+  return std::any_of(side.openings.begin(), side.openings.end(),
+                     [&](const OpeningSpan& opening) {
+                       return opening.from < station.girth &&
+                              opening.to > station.girth - station.pitch;
+                     });
+}
+
 std::vector<std::string> place_row(const DrillStation& station,
+                                   const PerimeterSide& side,
                                    const NumberStyle& style) {
   return {station.mark,
           style.running(station.girth),
-          style.span(station.pitch),
+          across_opening(station, side) ? "" : style.span(station.pitch),
           or_blank(station.chord, style, &NumberStyle::span),
           style.span(Length::mm(station.point.x())),
           style.span(Length::mm(station.point.y())),
@@ -70,83 +102,75 @@ std::vector<std::string> place_row(const DrillStation& station,
           style.running(station.jig_girth)};
 }
 
-TextTable drilling_table() {
-  return {{{{"mark"}, Align::Left},
-           {{"tilt"}},
-           {{"skew"}},
-           {{"edge", "low"}},
-           {{"edge", "top"}},
-           {{"gap"}},
-           {{"stack"}},
-           {{"length"}},
-           {{"lip", "hole"}},
-           {{"hull", "pilot"}},
-           {{"sink"}},
-           {{"drill", "depth"}}},
-          {}};
-}
-
-std::vector<std::string> drilling_row(const DrillStation& station,
-                                      const NumberStyle& style) {
-  const BitAngles angles = bit_angles(station.side, station.axis);
-  return {station.mark,
-          decimals(angles.tilt.in_degrees(), 1),
-          decimals(angles.skew.in_degrees(), 1),
-          style.span(station.edge_low),
-          style.span(station.edge_top),
-          style.gap(station.gap),
-          style.gap(station.stack),
-          or_blank(station.length, style, &NumberStyle::size),
-          style.size(station.lip_hole),
-          or_blank(station.hull_pilot, style, &NumberStyle::size),
-          style.size(station.countersink),
-          style.size(station.drill_depth)};
-}
-
 std::string side_text(const Job& job, SideName side, const NumberStyle& style) {
   TextTable places = places_table();
-  TextTable drilling = drilling_table();
   for (const DrillStation& station : job.schedule->stations) {
     if (station.side != side) continue;
-    places.rows.push_back(place_row(station, style));
-    drilling.rows.push_back(drilling_row(station, style));
+    places.rows.push_back(place_row(station, *job.perimeter.side(side), style));
   }
   const std::string name = capitalised(side_word(side));
   return fmt::format("\n{}: where the {} are\n", name,
                      counted(places.rows.size(), "hole")) +
          text_of(places) + fmt::format("\n{}: how each hole is drilled\n", name) +
-         text_of(drilling);
+         drilling_table(job, side, style);
 }
 
-std::string drilling_notes(const Job& job, const NumberStyle& style) {
-  const auto trim = [&](const Laminate& laminate) {
-    return style.size_with_unit(laminate.trim);
-  };
-  return wrapped(fmt::format(
-      "Edge low is to the lip's low edge, edge top to the hull's top edge, their trim "
-      "tolerances ({} and {}) taken off. The stack is lip, gap and hull along the bit; "
-      "a length of \"-\" means that none in stock serves. A pilot of \"-\" means that "
-      "the hull is drilled as the lip. Sink is the countersink's width on the lip. "
-      "Drill depth is for the depth stop.",
-      trim(job.joint.lip), trim(job.joint.hull)));
+std::string datums(const Schedule& schedule, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {{{"side"}, Align::Left},
+                   {{"X"}},
+                   {{"Y"}},
+                   {{"Z"}},
+                   {{"point of the drill line"}, Align::Left}};
+  for (const SideDatum& datum : schedule.datums)
+    table.rows.push_back({side_word(datum.side),
+                          style.span(Length::mm(datum.point.x())),
+                          style.span(Length::mm(datum.point.y())),
+                          style.span(Length::mm(datum.point.z())), datum.what});
+  return "\nWhere each side starts and ends\n" + text_of(table);
 }
 
-std::string jigs(const Schedule& schedule, const NumberStyle& style) {
+std::string jigs(const Job& job, const NumberStyle& style) {
+  const Schedule& schedule = *job.schedule;
   TextTable table;
   table.columns = {{{"jig"}, Align::Left},
                    {{"side"}, Align::Left},
                    {{"first"}, Align::Left},
                    {{"last"}, Align::Left},
                    {{"holes"}},
-                   {{"girth"}}};
+                   {{"girth"}},
+                   {{"piece"}},
+                   {{"from", "start"}},
+                   {{"index"}, Align::Left}};
   for (const JigSegment& jig : schedule.jigs) {
     const DrillStation& first = schedule.stations[jig.first];
     const DrillStation& last = schedule.stations[jig.last];
-    table.rows.push_back({jig.name, side_word(jig.side), first.mark, last.mark,
-                          fmt::format("{}", jig.last - jig.first + 1),
-                          style.running(last.girth - first.girth)});
+    const Length run = last.girth - first.girth;
+    table.rows.push_back(
+        {jig.name, side_word(jig.side), first.mark, last.mark,
+         fmt::format("{}", jig.last - jig.first + 1), style.running(run),
+         style.running(piece_length(run, job.joint.jig)), style.running(first.girth),
+         first.next_jig == jig.name ? first.mark : "-"});
   }
-  return "\nJigs, girth from first hole to last\n" + text_of(table);
+  return "\nJigs\n" +
+         wrapped(fmt::format(
+             "Girth is from first hole to last; piece is the length of the jig, with a "
+             "bush's diameter ({}) from the centre of each outer hole to the end "
+             "(common practice, no source). \"From start\" is the girth from the "
+             "side's start to the first hole. Pin a jig through the hole it shares "
+             "with "
+             "the one before, its \"index\"; lay one with \"-\" out from the start.",
+             style.size_with_unit(job.joint.jig.bush))) +
+         text_of(table);
+}
+
+std::string check_notes() {
+  return "\n" +
+         wrapped(
+             "Dimensions named \"straight\" run through the air inside the lip: "
+             "use a trammel, or take them on the loose jig. A greatest offset is "
+             "of the drill line from the straight line between the jig's first "
+             "and last hole.");
 }
 
 /// The check lines of one side; empty if it has none.
@@ -176,10 +200,11 @@ std::string kit(const Job& job, const NumberStyle& style) {
   std::map<std::optional<Length>, std::size_t> counts;
   for (const DrillStation& station : job.schedule->stations) ++counts[station.length];
   TextTable table;
-  table.columns = {{{"length"}}, {{"holes"}}};
+  const NumberStyle tools = tool_style(job.schedule->fastener, style);
+  table.columns = {{{"length", tools.unit_name()}}, {{"holes"}}};
   for (const auto& [length, count] : counts)
     table.rows.push_back(
-        {length ? style.size(*length) : "none", fmt::format("{}", count)});
+        {length ? tools.size(*length) : "none", fmt::format("{}", count)});
   return fmt::format("\n{}s {} by length\n",
                      capitalised(word_of(job.joint.fastener.kind)),
                      job.joint.fastener.size) +
@@ -189,10 +214,11 @@ std::string kit(const Job& job, const NumberStyle& style) {
 }  // namespace
 
 std::string schedule_text(const Job& job, const NumberStyle& style) {
-  std::string text = heading(job, style);
+  std::string text = heading(job, style) + drilling_notes(job, style);
   for (const PerimeterSide& side : job.perimeter.sides)
     text += side_text(job, side.name, style);
-  text += drilling_notes(job, style) + jigs(*job.schedule, style);
+  text += datums(*job.schedule, style) + jigs(job, style);
+  if (!job.schedule->check_lines.empty()) text += check_notes();
   for (const PerimeterSide& side : job.perimeter.sides)
     text += check_lines(*job.schedule, side.name, style);
   return text + kit(job, style);

@@ -71,11 +71,30 @@ std::string adhesive_words(const AdhesivePlan& plan) {
   return text;
 }
 
+/// The item with its noun, the first of its words, in the plural.
+std::string plural_item(std::string item) {
+  for (const std::string noun :
+       {"tapping screw", "blind rivet", "bolt", "nut", "washer", "mixer nozzle"})
+    if (item.starts_with(noun)) return item.insert(noun.size(), "s");
+  return item;
+}
+
+/// "754 packs of paste", "840 mixer nozzles", "128 boxes of 100 bolts M6 x 30".
+std::string bought_words(const OrderLine& line, const NumberStyle& style) {
+  const std::string item = style.sentence(line.item);
+  if (line.unit != "pieces")
+    return fmt::format("{} of {}", counted(line.packs, "pack"), item);
+  const std::string count = fmt::format("{}", line.packs);
+  if (line.pack_size == 1)
+    return count + " " + (line.packs == 1 ? item : plural_item(item));
+  return fmt::format("{} {} of {} {}", count, line.packs == 1 ? "box" : "boxes",
+                     at_most_decimals(line.pack_size, 0), plural_item(item));
+}
+
 std::string order_words(const Order& order, const NumberStyle& style) {
-  std::string text = fmt::format("{}, packs to buy:", counted(order.boats, "boat"));
+  std::string text = fmt::format("{}, to buy:", counted(order.boats, "boat"));
   for (const OrderLine& line : order.lines)
-    text += fmt::format("{} {} of {}", &line == &order.lines.front() ? "" : ",",
-                        line.packs, style.sentence(line.item));
+    text += (&line == &order.lines.front() ? " " : ", ") + bought_words(line, style);
   if (order.total) text += fmt::format("; {} in all", decimals(*order.total, 2));
   return text;
 }

@@ -100,6 +100,29 @@ BOOST_AUTO_TEST_CASE(every_fifth_hole_has_its_running_dimension) {
   BOOST_TEST(straight[0].value.in_mm() == 500, tolerance(1e-12));
 }
 
+BOOST_AUTO_TEST_CASE(five_pitches_do_not_span_a_corner) {
+  // derived: the corner is at 508, between the fifth hole and the tenth
+  std::vector<double> girths;
+  for (int i = 0; i < 15; ++i) girths.push_back(50 + 100 * i);
+  const auto made =
+      lines_of(box_joint(2000, 1000, {}), {{SideName::Starboard, girths}});
+  const auto straight = made.all(SideName::Starboard, "five pitches");
+  BOOST_TEST_REQUIRE(straight.size() == 1u);
+  BOOST_TEST(straight[0].from == "S10");
+  BOOST_TEST(straight[0].to == "S15");
+}
+
+BOOST_AUTO_TEST_CASE(the_closing_space_counts_the_start_apart_from_the_pitches) {
+  const auto closing = [](const std::vector<double>& girths) {
+    return lines_of(box_joint(2000, 1000, {}), {{SideName::Starboard, girths}})
+        .the(SideName::Starboard, "closing space")
+        .what;
+  };
+  // derived: between n holes are n - 1 pitches
+  BOOST_TEST(closing({600, 700, 800}) == "closing space after 2 pitches and the start");
+  BOOST_TEST(closing({600, 700}) == "closing space after 1 pitch and the start");
+}
+
 BOOST_AUTO_TEST_CASE(the_outer_holes_are_given_from_each_corner) {
   // derived: corners at 0, 508 (inside the side) and 2524
   const auto made = lines_of(box_joint(2000, 1000, {}),

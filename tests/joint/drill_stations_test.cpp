@@ -40,9 +40,48 @@ BOOST_AUTO_TEST_CASE(upright_faces_make_a_level_bit_and_a_plain_sum_of_thickness
   BOOST_TEST(station.edge_low.in_mm() == 23, tolerance(1e-9));
   BOOST_TEST(station.edge_top.in_mm() == 23, tolerance(1e-9));
   BOOST_TEST(station.drill_depth.in_mm() == 17, tolerance(1e-12));
+  // the lip and half the gap
+  BOOST_TEST_REQUIRE(station.lip_depth.has_value());
+  BOOST_TEST(station.lip_depth->in_mm() == 6.5, tolerance(1e-12));
   // 14 and the point of 4.3 (ISO 1478): 19 from 16, 19, 22, 25
   BOOST_TEST_REQUIRE(station.length.has_value());
   BOOST_TEST(station.length->in_mm() == 19);
+}
+
+BOOST_AUTO_TEST_CASE(the_lip_bit_stops_along_its_own_axis_between_lip_and_hull) {
+  // derived: hull leaning in 1 in 5, so at 25 deep the gap is 3 + 5 along a level bit
+  ExampleFaces faces;
+  faces.hull_low = -10;
+  BOOST_TEST(on_a_box(faces).lip_depth->in_mm() == 5 + 8. / 2, tolerance(1e-12));
+}
+
+BOOST_AUTO_TEST_CASE(
+    where_the_faces_interfere_the_lip_bit_stops_at_the_lips_thickness) {
+  ExampleFaces faces;
+  faces.lip_top = faces.lip_low = -1;
+  BOOST_TEST(on_a_box(faces).lip_depth->in_mm() == 5, tolerance(1e-12));
+}
+
+BOOST_AUTO_TEST_CASE(one_bit_goes_through_all_for_a_bolt) {
+  Joint joint = box_joint(2000, 1000, {});
+  joint.fastener.kind = FastenerKind::Bolt;
+  joint.fastener.size = "M6";
+  joint.fastener.lengths.clear();
+  const auto stations = stations_of(joint, {{SideName::Starboard, {1500}}});
+  BOOST_TEST(!stations.front().lip_depth.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(a_hole_without_a_length_or_a_hull_is_not_to_be_drilled) {
+  DrillStation station = on_a_box({});
+  BOOST_TEST(drillable(station));
+  station.length.reset();
+  BOOST_TEST(!drillable(station));
+  station = on_a_box({});
+  station.past_hull = true;
+  BOOST_TEST(!drillable(station));
+  station = on_a_box({});
+  station.edge_top = Length();
+  BOOST_TEST(!drillable(station));
 }
 
 BOOST_AUTO_TEST_CASE(on_the_hull_the_girth_is_shorter_by_the_corner) {

@@ -64,6 +64,14 @@ BOOST_AUTO_TEST_CASE(a_piece_may_be_just_as_long_as_the_longest) {
   BOOST_TEST(jigs_of(circle_joint(800, 25, {}), {0, 100, 200}, 200).size() == 1u);
 }
 
+BOOST_AUTO_TEST_CASE(a_piece_is_a_bush_longer_than_its_holes_at_each_end) {
+  // derived: 1274 and twice 8; common practice, no source, for the ends
+  const JigRules rules{Length::mm(1300), Length::mm(8)};
+  BOOST_TEST(piece_length(Length::mm(1274), rules).in_mm() == 1290);
+  BOOST_TEST(longest_run(rules).in_mm() == 1284);
+  BOOST_TEST(piece_length(longest_run(rules), rules).in_mm() == 1300);
+}
+
 BOOST_AUTO_TEST_CASE(a_corner_ends_a_piece) {
   // derived: the box's bow corner is at 508 on the drill line
   const auto jigs = jigs_of(box_joint(2000, 1000, {}), {300, 400, 478, 538, 700}, 1300);

@@ -115,10 +115,11 @@ BOOST_AUTO_TEST_CASE(a_countersink_deeper_than_two_thirds_of_the_lip_warns) {
                                          {station("S01", 20, 20, 14)}, spec);
     return check_named(checks, "schedule.countersink").state;
   };
-  // from memory, confirm: 2/3 of the lip, here of 5 mm; through it the head falls out
+  // from memory, confirm: 2/3 of the lip, here of 5 mm, and 0.9 of it, 4.5 mm
   BOOST_TEST((state(3.3) == CheckState::Pass));
   BOOST_TEST((state(3.4) == CheckState::Warn));
-  BOOST_TEST((state(5) == CheckState::Fail));
+  BOOST_TEST((state(4.5) == CheckState::Warn));
+  BOOST_TEST((state(4.6) == CheckState::Fail));
 }
 
 BOOST_AUTO_TEST_CASE(values_from_memory_are_listed_to_be_confirmed) {
@@ -187,11 +188,34 @@ BOOST_AUTO_TEST_CASE(jigs_that_share_no_hole_are_named_unless_a_corner_parts_the
   stations[1].girth = Length::mm(538);  // past the corner at 508
   stations[2].girth = Length::mm(2238);
   stations[2].pitch = Length::mm(1700);
-  const Length longest = Length::mm(1300);
-  const auto jigs = jig_segments(box, stations, longest);
-  const Checks checks = jig_checks(box, stations, jigs, longest);
+  const JigRules rules{Length::mm(1300), Length::mm(8)};
+  const auto jigs = jig_segments(box, stations, longest_run(rules));
+  const Checks checks = jig_checks(box, stations, jigs, rules);
   BOOST_TEST_REQUIRE(checks.size() == 1u);
   BOOST_TEST(checks[0].what.starts_with("J-S2 and J-S3 share no hole"));
+}
+
+BOOST_AUTO_TEST_CASE(a_bush_is_wider_than_the_bit_and_narrower_than_a_pitch) {
+  // derived: the hole in the lip for ST4.8 is 5.8 mm; a bush has a wall, and two of
+  // them do not overlap
+  const FastenerSpec spec = screw();
+  const auto state = [&](const char* id, double bush, double pitch) {
+    const JigRules rules{Length::mm(1300), Length::mm(bush)};
+    return check_named(bush_checks(rules, spec, Length::mm(pitch)), id).state;
+  };
+  const double bit = spec.lip_hole.in_mm();
+  BOOST_TEST((state("jig.bush", bit + 0.1, 90) == CheckState::Pass));
+  BOOST_TEST((state("jig.bush", bit, 90) == CheckState::Fail));
+  BOOST_TEST((state("jig.bush_pitch", 11.9, 12) == CheckState::Pass));
+  BOOST_TEST((state("jig.bush_pitch", 12, 12) == CheckState::Fail));
+}
+
+BOOST_AUTO_TEST_CASE(many_stations_without_a_length_are_named_as_a_range) {
+  std::vector<DrillStation> stations;
+  for (const char* mark : {"S01", "S02", "S03", "S04"})
+    stations.push_back(station(mark, 20, 20, 21));
+  BOOST_TEST(check_named(checks_of(stations), "schedule.length")
+                 .what.starts_with("no length in stock serves S01-S04; "));
 }
 
 BOOST_AUTO_TEST_SUITE_END()

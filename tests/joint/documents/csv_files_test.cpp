@@ -31,14 +31,21 @@ BOOST_AUTO_TEST_CASE(a_sides_schedule_has_its_own_holes_with_lengths_in_full) {
       "mark,side,jig,girth_mm,hull_girth_mm,jig_girth_mm,pitch_mm,chord_mm,x_mm,y_mm,"
       "z_mm,edge_low_mm,edge_top_mm,gap_mm,stack_mm,length_mm,lip_hole_mm,"
       "hull_pilot_mm,countersink_mm,drill_depth_mm,tilt_deg,skew_deg,ax,ay,az,"
-      "because");
+      "because,next_jig,lip_depth_mm");
   BOOST_TEST(
       line_of(text, 1) ==
       "P01,port,S1,75.500,67.500,0.000,90.500,,0.333,-614.250,1123.000,20.000,26.000,"
       "3.000,14.000,19.000,5.300,3.900,7.000,17.000,0.000,0.000,0.000000,1.000000,"
-      "0.000000,25 mm clear of the stem fitting");
+      "0.000000,25 mm clear of the stem fitting,,6.500");
   BOOST_TEST(line_of(text, 2).substr(0, 4) == "P02,");
   BOOST_TEST(line_of(text, 3).empty());
+}
+
+BOOST_AUTO_TEST_CASE(a_hole_that_is_not_to_be_drilled_has_no_depths) {
+  const std::string text =
+      schedule_csv(*sample_job().schedule, SideName::Transom, LengthUnit::Millimetres);
+  BOOST_TEST(line_of(text, 2).find(",7.000,,0.000,") != std::string::npos);
+  BOOST_TEST(line_of(text, 2).ends_with(",,"));
 }
 
 BOOST_AUTO_TEST_CASE(inches_change_the_heads_and_the_lengths) {

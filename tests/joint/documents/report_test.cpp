@@ -113,9 +113,59 @@ BOOST_AUTO_TEST_CASE(a_schedule_says_where_each_length_runs) {
 }
 
 BOOST_AUTO_TEST_CASE(nothing_in_a_report_in_inches_is_in_millimetres) {
+  Job job = sample_job();
+  job.schedule->fastener.size = "#10";
   for (const Subject subject : subjects)
-    BOOST_TEST(
-        !holds(report(subject, sample_job(), style_in(LengthUnit::Inches)), " mm"));
+    BOOST_TEST(!holds(report(subject, job, style_in(LengthUnit::Inches)), " mm"));
+}
+
+BOOST_AUTO_TEST_CASE(bits_and_lengths_of_metric_screws_keep_their_names_in_inches) {
+  const std::string text =
+      unwrapped(report(Subject::Schedule, sample_job(), style_in(LengthUnit::Inches)));
+  BOOST_TEST(holds(text, "the 3.9 mm pilot bit"));
+  BOOST_TEST(holds(text, "the 5.3 mm bit"));
+  BOOST_TEST(holds(text, "    19      5 "));  // of the kit, by length
+}
+
+BOOST_AUTO_TEST_CASE(a_schedule_says_how_deep_each_bit_goes_and_where_not_to_drill) {
+  const std::string text = unwrapped(report(Subject::Schedule, sample_job(), {}));
+  // derived: edge low 20 and the trim of 2
+  for (const char* words :
+       {"Mark the drill line 22.0 mm up", "the 3.9 mm pilot bit", "with the 5.3 mm bit",
+        "DO NOT DRILL T02", "look at what is behind the hull", "use a trammel",
+        "0.8 mm deep"})
+    BOOST_TEST(holds(text, words), words);
+}
+
+BOOST_AUTO_TEST_CASE(a_pitch_across_an_opening_is_left_blank) {
+  Job job = sample_job();
+  job.perimeter.sides[0].openings.push_back(
+      {"well", Length::mm(100), Length::mm(150), Length::mm(100), Length::mm(150)});
+  // S02 is at 166, 90.5 from the hole before
+  BOOST_TEST(holds(report(Subject::Schedule, sample_job(), {}), "166   90.5   90.4"));
+  BOOST_TEST(holds(report(Subject::Schedule, job, {}), "166          90.4"));
+}
+
+BOOST_AUTO_TEST_CASE(a_girth_to_check_by_is_in_sixteenths) {
+  // derived: 110 / 25.4 = 4.331, 5.29 sixteenths over 4
+  const std::string text =
+      report(Subject::Schedule, sample_job(), style_in(LengthUnit::Inches));
+  BOOST_TEST(holds(text, "4-5/16  girth on the drill line"));
+}
+
+BOOST_AUTO_TEST_CASE(a_summary_says_what_to_buy_in_packs_boxes_and_pieces) {
+  Job job = sample_job();
+  job.order->lines = {{"paste", 300000, "ml", 400, 754, {}, {}},
+                      {"mixer nozzle", 840, "pieces", 1, 840, {}, {}},
+                      {"tapping screw ST4.8 x 19", 12800, "pieces", 100, 128, {}, {}},
+                      {"tapping screw ST4.8 x 22", 90, "pieces", 100, 1, {}, {}}};
+  std::string text = report(Subject::Summary, job, {});
+  std::string words;
+  for (const char letter : text)
+    if (letter != ' ' && letter != '\n') words += letter;
+  BOOST_TEST(holds(words,
+                   "120boats,tobuy:754packsofpaste,840mixernozzles,128boxesof100"
+                   "tappingscrewsST4.8x19,1boxof100tappingscrewsST4.8x22;"));
 }
 
 BOOST_AUTO_TEST_CASE(a_summary_leaves_out_parts_that_were_not_worked_out) {

@@ -26,7 +26,8 @@ BOOST_AUTO_TEST_CASE(the_keys_of_each_part_keep_their_order) {
   const Json result = sample();
   BOOST_TEST(keys(result) ==
              "format,title,defaults,perimeter,fit,entry,adhesive,layout,schedule,"
-             "schedule_checks,jigs,order,order_allowances,order_shelf,order_total,"
+             "schedule_checks,jigs,schedule_datums,order,order_allowances,order_shelf,"
+             "order_total,"
              "order_per_boat,checks");
   BOOST_TEST(keys(result["defaults"][0]) == "key,value,why");
   BOOST_TEST(keys(result["perimeter"]) == "sheer_length,drill_line_length,sides");
@@ -62,7 +63,10 @@ BOOST_AUTO_TEST_CASE(the_keys_of_layout_schedule_and_order_keep_their_order) {
       keys(result["schedule"][0]) ==
       "mark,side,girth,hull_girth,pitch,chord,x,y,z,ax,ay,az,edge_low,edge_top,gap,"
       "stack,length,lip_hole,hull_pilot,countersink,drill_depth,jig,jig_girth,"
-      "because");
+      "because,next_jig,lip_depth");
+  BOOST_TEST(keys(result["schedule_datums"][0]) == "side,what,x,y,z");
+  BOOST_TEST(keys(result["jigs"][0]) ==
+             "name,side,first,last,holes,girth,from_start,index,piece");
   BOOST_TEST(keys(result["order"][0]) == "item,need,packs,pack_size,price,total,unit");
 }
 
@@ -87,6 +91,8 @@ BOOST_AUTO_TEST_CASE(what_does_not_apply_is_null) {
   const Json result = sample();
   BOOST_TEST(result["schedule"][0]["chord"].is_null());
   BOOST_TEST(result["schedule"][5]["length"].is_null());
+  BOOST_TEST(result["schedule"][5]["drill_depth"].is_null());
+  BOOST_TEST(result["schedule"][5]["lip_depth"].is_null());
   BOOST_TEST(result["order"][1]["price"].is_null());
   BOOST_TEST(result["checks"][2]["limit"].is_null());
 }

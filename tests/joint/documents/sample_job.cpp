@@ -24,6 +24,7 @@ Joint sample_joint() {
   joint.adhesive->nozzle_purge = Volume::ml(30);
   joint.fastener.size = "ST4.8";
   joint.fastener.line = Length::mm(28);
+  joint.jig = {Length::mm(1300), Length::mm(8)};
   joint.layout.pitch_min = Length::mm(40);
   joint.layout.pitch_max = Length::mm(150);
   joint.layout.round_to = Length::mm(1);
@@ -101,6 +102,7 @@ DrillStation sample_station(std::string mark, SideName side, double girth_mm) {
   station.hull_pilot = Length::mm(3.9);
   station.countersink = Length::mm(7);
   station.drill_depth = Length::mm(17);
+  station.lip_depth = Length::mm(6.5);
   station.jig = "S1";
   station.because = "25 mm clear of the stem fitting";
   return station;
@@ -108,6 +110,11 @@ DrillStation sample_station(std::string mark, SideName side, double girth_mm) {
 
 Schedule sample_schedule() {
   Schedule schedule;
+  schedule.fastener.size = "ST4.8";
+  schedule.fastener.lip_hole = Length::mm(5.3);
+  schedule.fastener.hull_pilot = Length::mm(3.9);
+  schedule.fastener.countersink_depth = Length::mm(0.8);
+  schedule.datums = {{SideName::Starboard, "bow datum", {-8, 0, 1180}}};
   schedule.stations = {sample_station("S01", SideName::Starboard, 75.5),
                        sample_station("S02", SideName::Starboard, 166),
                        sample_station("P01", SideName::Port, 75.5),
@@ -116,9 +123,9 @@ Schedule sample_schedule() {
                        sample_station("T02", SideName::Transom, 166)};
   schedule.stations[1].chord = Length::mm(90.4);
   schedule.stations[5].length.reset();
-  schedule.check_lines = {{SideName::Starboard, "closing space after 45 pitches", "S02",
-                           "starboard transom corner", Length::mm(110),
-                           "girth on the drill line"}};
+  schedule.check_lines = {
+      {SideName::Starboard, "closing space after 45 pitches and the start", "S02",
+       "starboard transom corner", Length::mm(110), "girth on the drill line"}};
   schedule.jigs = {{"S1", SideName::Starboard, 0, 1}};
   return schedule;
 }
