@@ -17,20 +17,21 @@ namespace {
 /// source).
 constexpr double fair_within_mm = 0.5;
 
-/// Errors that name a knot of the curve, made to name the row of the table.
-Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots) {
-  for (Error& error : errors) {
-    if (!error.where.starts_with("knot[")) continue;
-    std::size_t knot = 0;
-    std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
-                    knot);
-    error.where = fmt::format("sheer.row[{}]", knots[knot].row);
+/// Errors that name a knot of the curve, made to name the row of the table. What is
+/// wrong on the port image of a row is wrong to starboard too, and said once.
+Errors at_rows(const Errors& errors, const std::vector<SheerKnot>& knots) {
+  Errors by_row;
+  for (Error error : errors) {
+    if (error.where.starts_with("knot[")) {
+      std::size_t knot = 0;
+      std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
+                      knot);
+      if (knots[knot].mirrored && errors.size() > 1) continue;
+      error.where = fmt::format("sheer.row[{}]", knots[knot].row);
+    }
+    by_row.push_back(std::move(error));
   }
-  const auto same = [](const Error& a, const Error& b) {
-    return a.where == b.where && a.message == b.message;
-  };
-  errors.erase(std::unique(errors.begin(), errors.end(), same), errors.end());
-  return errors;
+  return by_row;
 }
 
 struct Faces {
@@ -66,6 +67,12 @@ Faces hang_faces(const Joint& joint, const SheerCurve& sheer) {
   };
   return {make(none, 0), make(hull, 0), make(lip, 0),
           make(lip, joint.lip.thickness.in_mm())};
+}
+
+/// Whether a span is the port image of one to starboard, of which all is said already.
+bool is_port_image(const SheerCurve& sheer, std::size_t span) {
+  return sheer.knots[span].mirrored ||
+         sheer.knots[sheer.curve->knot_after(span)].mirrored;
 }
 
 Result<std::shared_ptr<const FaceLine>> line_at(
@@ -172,9 +179,11 @@ Checks fairness_checks(const Joint& joint, const SheerCurve& sheer) {
   Checks checks;
   if (joint.sheer.curve == CurveKind::Chords) return checks;
   for (const Unfair& unfair : unfair_spans(*sheer.curve, fair_within_mm)) {
+    if (is_port_image(sheer, unfair.span)) continue;
     const SheerKnot& from = sheer.knots[unfair.span];
-    const SheerKnot& to = sheer.knots[sheer.curve->knot_after(unfair.span)];
-    if (joint.sheer.half && (from.mirrored || to.mirrored)) continue;
+    const std::size_t end = sheer.curve->knot_after(unfair.span);
+    const SheerKnot& to =
+        sheer.knots[sheer.knots[end].added ? sheer.curve->knot_after(end) : end];
     const Point3 place = sheer.curve->at({unfair.span, 0}).point;
     checks.push_back(
         {"sheer.fair",
@@ -226,7 +235,7 @@ Result<Perimeter> perimeter(const Joint& joint) {
   for (const auto& [face, name] :
        {std::pair(faces.lip, "the lip face"), std::pair(faces.lip_outer, "the lip")})
     if (errors.empty()) errors = face_folds(*face, *sheer, name);
-  if (!errors.empty()) return tl::unexpected(at_rows(std::move(errors), sheer->knots));
+  if (!errors.empty()) return tl::unexpected(at_rows(errors, sheer->knots));
 
   Perimeter result;
   result.hull = faces.hull;
