@@ -57,13 +57,17 @@ std::vector<Unfair> unfair_spans(const Curve& curve, double tolerance_mm) {
     const double chord = curve.chord_mm(span);
     if (curve.bend(span) * chord / 8 <= tolerance_mm) continue;
     for (const bool in_profile : {false, true}) {
-      const double start = knot_turn(curve, span, in_profile);
-      const double end = knot_turn(curve, curve.knot_after(span), in_profile);
+      // a turn too slight to matter here is none: points in line turn by rounding
+      const auto turn = [&](std::size_t knot) {
+        const double by_points = knot_turn(curve, knot, in_profile);
+        return std::abs(by_points) * chord / 8 > tolerance_mm / 2 ? by_points : 0;
+      };
+      const double start = turn(span);
+      const double end = turn(curve.knot_after(span));
       const Turns turns = turns_within(curve, span, in_profile);
       double wrong = 0;
       if (start >= 0 && end >= 0) wrong = turns.left;
       if (start <= 0 && end <= 0) wrong = std::max(wrong, turns.right);
-      if (start == 0 && end == 0) wrong = std::min(turns.left, turns.right);
       if (wrong * chord / 8 > tolerance_mm)
         unfair.push_back({span, in_profile, wrong * chord / 8});
     }

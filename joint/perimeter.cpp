@@ -53,6 +53,12 @@ Faces hang_faces(const Joint& joint, const SheerCurve& sheer) {
           make(lip, joint.lip.thickness.in_mm())};
 }
 
+/// Whether a span is the port image of one to starboard, of which all is said already.
+bool is_port_image(const SheerCurve& sheer, std::size_t span) {
+  return sheer.knots[span].mirrored ||
+         sheer.knots[sheer.curve->knot_after(span)].mirrored;
+}
+
 Result<std::shared_ptr<const FaceLine>> line_at(
     const std::shared_ptr<const RuledFace>& face, double depth_mm) {
   auto line = FaceLine::at_depth(face, depth_mm);
@@ -177,9 +183,11 @@ Checks fairness_checks(const Joint& joint, const SheerCurve& sheer) {
   Checks checks;
   if (joint.sheer.curve == CurveKind::Chords) return checks;
   for (const Unfair& unfair : unfair_spans(*sheer.curve, fair_within_mm)) {
+    if (is_port_image(sheer, unfair.span)) continue;
     const SheerKnot& from = sheer.knots[unfair.span];
-    const SheerKnot& to = sheer.knots[sheer.curve->knot_after(unfair.span)];
-    if (joint.sheer.half && (from.mirrored || to.mirrored)) continue;
+    const std::size_t end = sheer.curve->knot_after(unfair.span);
+    const SheerKnot& to =
+        sheer.knots[sheer.knots[end].added ? sheer.curve->knot_after(end) : end];
     const Point3 place = sheer.curve->at({unfair.span, 0}).point;
     checks.push_back(
         {"sheer.fair",
@@ -218,18 +226,22 @@ Result<PerimeterSide> side_of(const Joint& joint,
 }  // namespace
 
 Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots) {
+  Errors by_row;
   for (Error& error : errors) {
-    if (!error.where.starts_with("knot[")) continue;
-    std::size_t knot = 0;
-    std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
-                    knot);
-    error.where = fmt::format("sheer.row[{}]", knots[knot].row);
+    if (error.where.starts_with("knot[")) {
+      std::size_t knot = 0;
+      std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
+                      knot);
+      if (knots[knot].mirrored && errors.size() > 1) continue;
+      error.where = fmt::format("sheer.row[{}]", knots[knot].row);
+    }
+    by_row.push_back(std::move(error));
   }
   const auto same = [](const Error& a, const Error& b) {
     return a.where == b.where && a.message == b.message;
   };
-  errors.erase(std::unique(errors.begin(), errors.end(), same), errors.end());
-  return errors;
+  by_row.erase(std::unique(by_row.begin(), by_row.end(), same), by_row.end());
+  return by_row;
 }
 
 const PerimeterSide* Perimeter::side(SideName name) const {
@@ -246,7 +258,7 @@ Result<Perimeter> perimeter(const Joint& joint) {
   for (const auto& [face, name] :
        {std::pair(faces.lip, "the lip face"), std::pair(faces.lip_outer, "the lip")})
     if (errors.empty()) errors = face_folds(*face, *sheer, name);
-  if (!errors.empty()) return tl::unexpected(at_rows(std::move(errors), sheer->knots));
+  if (!errors.empty()) return tl::unexpected(at_rows(errors, sheer->knots));
 
   Perimeter result;
   result.hull = faces.hull;

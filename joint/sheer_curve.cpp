@@ -40,16 +40,16 @@ struct AftCrossing {
   bool at_knot = true;
 };
 
-std::optional<AftCrossing> aft_crossing(const SheerPoints& sheer) {
+AftCrossing aft_crossing(const SheerPoints& sheer) {
   const std::size_t n = sheer.points.size();
-  std::optional<AftCrossing> best;
+  AftCrossing best;
   double furthest = -1e300;
   for (std::size_t i = 0; i < n; ++i) {
     const double y = sheer.points[i].y();
     const double next = sheer.points[(i + 1) % n].y();
     const bool at_knot = y == 0;
     if (i == sheer.bow || !(at_knot || (y > 0 && next < 0))) continue;
-    if (sheer.points[i].x() > furthest) best = AftCrossing{i, at_knot};
+    if (sheer.points[i].x() > furthest) best = {i, at_knot};
     furthest = std::max(furthest, sheer.points[i].x());
   }
   return best;
@@ -81,29 +81,39 @@ SideEnd kind_of(const SheerKnot& knot) {
   return knot.corner ? SideEnd::Corner : SideEnd::Smooth;
 }
 
-std::vector<SheerSide> open_sides(const SheerPoints& sheer) {
+/// The sides of an open sheer, which both end alike.
+std::vector<SheerSide> open_sides(const SheerPoints& sheer, SideEnd end) {
   const SideEnd bow = kind_of(sheer.knots[sheer.bow]);
   const std::size_t spans = sheer.points.size() - 1;
-  return {
-      {SideName::Starboard, {sheer.bow, spans - sheer.bow, true}, bow, SideEnd::End},
-      {SideName::Port, {sheer.bow, sheer.bow, false}, bow, SideEnd::End}};
+  return {{SideName::Starboard, {sheer.bow, spans - sheer.bow, true}, bow, end},
+          {SideName::Port, {sheer.bow, sheer.bow, false}, bow, end}};
 }
 
-std::vector<SheerSide> sides_with_transom(const Sheer& sheer,
-                                          const SheerPoints& points,
+/// The sheer from the port transom corner by way of the bow to the starboard one.
+SheerPoints without_transom(const SheerPoints& sheer,
+                            std::size_t starboard,
+                            std::size_t port) {
+  SheerPoints open;
+  open.closed = false;
+  open.bow = sheer.points.size() - port;
+  for (std::size_t i = port; i <= sheer.points.size() + starboard; ++i) {
+    open.points.push_back(sheer.points[i % sheer.points.size()]);
+    open.knots.push_back(sheer.knots[i % sheer.points.size()]);
+  }
+  return open;
+}
+
+std::vector<SheerSide> sides_with_transom(const SheerPoints& sheer,
                                           std::size_t starboard,
                                           std::size_t port) {
-  const SideEnd bow = kind_of(points.knots[0]);
-  const std::size_t n = points.points.size();
-  const SideEnd end = sheer.closed ? SideEnd::Corner : SideEnd::End;
-  std::vector<SheerSide> sides{{SideName::Starboard, {0, starboard, true}, bow, end},
-                               {SideName::Port, {0, n - port, false}, bow, end}};
-  if (sheer.closed)
-    sides.push_back({SideName::Transom,
-                     {starboard, port - starboard, true},
-                     SideEnd::Corner,
-                     SideEnd::Corner});
-  return sides;
+  const SideEnd bow = kind_of(sheer.knots[0]);
+  const std::size_t n = sheer.points.size();
+  return {{SideName::Starboard, {0, starboard, true}, bow, SideEnd::Corner},
+          {SideName::Port, {0, n - port, false}, bow, SideEnd::Corner},
+          {SideName::Transom,
+           {starboard, port - starboard, true},
+           SideEnd::Corner,
+           SideEnd::Corner}};
 }
 
 /// The place on a span where the curve crosses the centreline.
@@ -117,6 +127,39 @@ Place centreline_crossing(const Curve& curve, std::size_t span) {
   return {span, from};
 }
 
+Curve curve_through(const Sheer& sheer, const SheerPoints& points) {
+  CurveShape shape{points.closed, sheer.curve == CurveKind::Chords, {}};
+  for (const SheerKnot& knot : points.knots) shape.knuckles.push_back(knot.corner);
+  return Curve(points.points, shape);
+}
+
+SheerCurve open_curve(const Sheer& sheer, const SheerPoints& points, SideEnd end) {
+  return {std::make_shared<const Curve>(curve_through(sheer, points)), points.knots,
+          open_sides(points, end)};
+}
+
+/// Both sides end where the curve crosses the centreline aft; a knot is put in there if
+/// there is none.
+SheerCurve curve_without_transom(const Sheer& sheer,
+                                 const SheerPoints& points,
+                                 AftCrossing aft) {
+  Curve curve = curve_through(sheer, points);
+  std::vector<SheerKnot> knots = points.knots;
+  std::size_t stern = aft.knot;
+  if (!aft.at_knot) {
+    curve = curve.with_knot(centreline_crossing(curve, aft.knot));
+    stern = aft.knot + 1;
+    knots.insert(knots.begin() + static_cast<std::ptrdiff_t>(stern),
+                 {knots[aft.knot].row, false, true, false});
+  }
+  const SideEnd bow = kind_of(knots[0]);
+  const SideEnd end = kind_of(knots[stern]);
+  const std::vector<SheerSide> sides{
+      {SideName::Starboard, {0, stern, true}, bow, end},
+      {SideName::Port, {0, knots.size() - stern, false}, bow, end}};
+  return {std::make_shared<const Curve>(std::move(curve)), std::move(knots), sides};
+}
+
 }  // namespace
 
 Result<SheerCurve> sheer_curve(const Sheer& sheer) {
@@ -125,53 +168,27 @@ Result<SheerCurve> sheer_curve(const Sheer& sheer) {
   Errors errors = mark_corners(*points, sheer.knuckle_angle);
   if (!errors.empty()) return tl::unexpected(std::move(errors));
 
-  CurveShape shape{points->closed, sheer.curve == CurveKind::Chords, {}};
-  for (const SheerKnot& knot : points->knots) shape.knuckles.push_back(knot.corner);
-  Curve curve(points->points, shape);
-  SheerCurve result;
-  result.knots = points->knots;
-  if (!points->closed) {
-    result.curve = std::make_shared<const Curve>(std::move(curve));
-    result.sides = open_sides(*points);
-    return result;
-  }
-
-  const auto found = aft_crossing(*points);
-  if (!found)
-    return invalid_input("sheer.file",
-                         "the whole sheer never comes back over the centreline aft: it "
-                         "runs once round, with port at negative y");
-  const AftCrossing aft = *found;
+  if (!points->closed) return open_curve(sheer, *points, SideEnd::End);
+  const AftCrossing aft = aft_crossing(*points);
   const TransomCorners corners = transom_corners(*points, aft);
   if (corners.starboard.has_value() != corners.port.has_value())
     return invalid_input("sheer.file",
                          fmt::format("there is a transom corner on {} only: flag the "
                                      "other one as a knuckle too",
                                      corners.starboard ? "starboard" : "port"));
-  if (corners.starboard) {
-    result.sides =
-        sides_with_transom(sheer, *points, *corners.starboard, *corners.port);
-    result.curve = std::make_shared<const Curve>(std::move(curve));
-    return result;
-  }
+  if (corners.starboard && !sheer.closed)
+    return open_curve(sheer,
+                      without_transom(*points, *corners.starboard, *corners.port),
+                      SideEnd::Corner);
+  if (corners.starboard)
+    return SheerCurve{std::make_shared<const Curve>(curve_through(sheer, *points)),
+                      points->knots,
+                      sides_with_transom(*points, *corners.starboard, *corners.port)};
   if (!sheer.closed)
     return invalid_input("sheer.closed",
                          "the joint is to stop at the transom corners, and the sheer "
                          "has none: flag them as knuckles, or say closed = true");
-  std::size_t stern = aft.knot;
-  if (!aft.at_knot) {
-    curve = curve.with_knot(centreline_crossing(curve, aft.knot));
-    stern = aft.knot + 1;
-    result.knots.insert(result.knots.begin() + static_cast<std::ptrdiff_t>(stern),
-                        {result.knots[aft.knot].row, false, true, false});
-  }
-  const SideEnd bow = kind_of(result.knots[0]);
-  const SideEnd end = kind_of(result.knots[stern]);
-  const std::size_t knots = result.knots.size();
-  result.sides = {{SideName::Starboard, {0, stern, true}, bow, end},
-                  {SideName::Port, {0, knots - stern, false}, bow, end}};
-  result.curve = std::make_shared<const Curve>(std::move(curve));
-  return result;
+  return curve_without_transom(sheer, *points, aft);
 }
 
 }  // namespace sheerlap

@@ -19,7 +19,8 @@ struct SheerSide {
 };
 
 /// The sheer as one curve that runs bow, starboard, transom, port; an open one runs
-/// from its port end by way of the bow to its starboard end.
+/// from its port end by way of the bow to its starboard end. A joint that stops at the
+/// transom corners is open there, whatever the table says beyond.
 struct SheerCurve {
   std::shared_ptr<const Curve> curve;
   std::vector<SheerKnot> knots;

@@ -59,18 +59,24 @@ Result<SheerPoints> half_points(const Sheer& sheer) {
                     "centreline (y = 0), or say closed = false for a joint that stops "
                     "at the transom corners",
                     rows[order.back()].point.y()));
+  if (!result.closed && !(rows[order.front()].point.x() < rows[order.back()].point.x()))
+    return invalid_input(
+        row_address(order.front()),
+        "the half sheer runs forward from its row on the centreline: x "
+        "is measured aft, so that the bow datum has the least x");
   for (const std::size_t row : order) {
-    const bool end = row == order.front() || (result.closed && row == order.back());
-    if (end || rows[row].point.y() > on_centreline_mm) continue;
-    if (on_centreline(rows[row]))
+    if (rows[row].point.y() < -on_centreline_mm)
+      return invalid_input(
+          row_address(row),
+          fmt::format(
+              "the half sheer is to port here, y = {:.3f} mm: give the starboard "
+              "half, y > 0 for every row but those on the centreline",
+              rows[row].point.y()));
+    const bool end = row == order.front() || row == order.back();
+    if (on_centreline(rows[row]) && !end)
       return invalid_input(row_address(row),
                            "the half sheer touches the centreline between its ends: "
                            "y > 0 for every row but the first and the last");
-    return invalid_input(
-        row_address(row),
-        fmt::format("the half sheer is on port here, y = {:.3f} mm: it "
-                    "is the starboard half, y > 0",
-                    rows[row].point.y()));
   }
   if (!result.closed)
     for (std::size_t i = order.size() - 1; i > 0; --i)
@@ -112,6 +118,16 @@ Result<SheerPoints> whole_points(const Sheer& sheer) {
                                      "first row is the bow datum, on the centreline "
                                      "(y = 0)",
                                      rows[0].point.y()));
+  const auto [foremost, aftmost] =
+      std::minmax_element(order.begin(), order.end(), forward);
+  if (2 * rows[bow_row].point.x() >
+      rows[*foremost].point.x() + rows[*aftmost].point.x())
+    return invalid_input(
+        row_address(bow_row),
+        fmt::format(
+            "the whole sheer starts aft, at x = {:.3f} mm: its first row is the "
+            "bow datum, and x is measured aft",
+            rows[bow_row].point.x()));
   std::rotate(order.begin(), std::find(order.begin(), order.end(), bow_row),
               order.end());
   SheerPoints result;

@@ -19,8 +19,9 @@ struct SheerPoints {
 
 /// A half sheer mirrored, a whole one turned to run clockwise seen from above.
 ///
-/// @errors  "sheer" or "sheer.row[N]": no row on the centreline where one belongs,
-///          neighbours that coincide in plan, a polyline that crosses itself
+/// @errors  "sheer.file" or "sheer.row[N]": no row on the centreline where one belongs,
+///          a half to port, a first row that is not forward, neighbours that coincide
+///          in plan, a polyline that crosses itself
 Result<SheerPoints> sheer_points(const Sheer& sheer);
 
 }  // namespace sheerlap
