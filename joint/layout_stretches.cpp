@@ -30,7 +30,8 @@ SideTip next_tip(const Perimeter& perimeter, const PerimeterSide& side, bool sta
       side.name == SideName::Starboard ? SideName::Port : SideName::Starboard;
   if (start)
     return {side.start == SideEnd::End ? nullptr : perimeter.side(other), true};
-  if (side.end == SideEnd::End) return {nullptr, false};
+  // an open joint stops at its transom corners
+  if (!perimeter.hull->curve().closed()) return {nullptr, false};
   if (const auto* across = perimeter.side(SideName::Transom))
     return {across, side.name == SideName::Starboard};
   return {perimeter.side(other), false};

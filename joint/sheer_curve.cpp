@@ -40,16 +40,16 @@ struct AftCrossing {
   bool at_knot = true;
 };
 
-AftCrossing aft_crossing(const SheerPoints& sheer) {
+std::optional<AftCrossing> aft_crossing(const SheerPoints& sheer) {
   const std::size_t n = sheer.points.size();
-  AftCrossing best;
+  std::optional<AftCrossing> best;
   double furthest = -1e300;
   for (std::size_t i = 0; i < n; ++i) {
     const double y = sheer.points[i].y();
     const double next = sheer.points[(i + 1) % n].y();
     const bool at_knot = y == 0;
     if (i == sheer.bow || !(at_knot || (y > 0 && next < 0))) continue;
-    if (sheer.points[i].x() > furthest) best = {i, at_knot};
+    if (sheer.points[i].x() > furthest) best = AftCrossing{i, at_knot};
     furthest = std::max(furthest, sheer.points[i].x());
   }
   return best;
@@ -169,7 +169,12 @@ Result<SheerCurve> sheer_curve(const Sheer& sheer) {
   if (!errors.empty()) return tl::unexpected(std::move(errors));
 
   if (!points->closed) return open_curve(sheer, *points, SideEnd::End);
-  const AftCrossing aft = aft_crossing(*points);
+  const auto crossing = aft_crossing(*points);
+  if (!crossing)
+    return invalid_input("sheer.file",
+                         "the whole sheer never comes back over the centreline aft: it "
+                         "runs once round, with port at negative y");
+  const AftCrossing aft = *crossing;
   const TransomCorners corners = transom_corners(*points, aft);
   if (corners.starboard.has_value() != corners.port.has_value())
     return invalid_input("sheer.file",
