@@ -1,6 +1,7 @@
 #include "geometry/spacing_cost.h"
 
 #include <algorithm>
+#include <cassert>
 #include <iterator>
 
 namespace sheerlap {
@@ -101,6 +102,7 @@ void SpacingCost::drop_jumps_at_ends() {
 }
 
 SpacingCost SpacingCost::within(double from_mm, double to_mm) const {
+  assert(from_mm >= this->from_mm() && from_mm <= to_mm && to_mm <= this->to_mm());
   const auto right =
       std::upper_bound(corners_.begin(), corners_.end(), from_mm, is_right_of);
   const auto left =

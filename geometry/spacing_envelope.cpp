@@ -52,18 +52,19 @@ class CostWalk {
 
 /// The challenger's cost less the holder's over a run without corners.
 struct Difference {
-  double run_mm = 0;
+  SpacingInterval run;
   double excess_mm = 0;
   double excess_slope = 0;
   double squares_mm2 = 0;
   double squares_slope = 0;
   double squares_bend = 0;
+
+  double length_mm() const { return run.to_mm - run.from_mm; }
 };
 
 /// Where the excess, a straight line that is not all zero, is below zero or, if a tie
 /// is won, no more than it.
 void append_less_excess(const Difference& difference,
-                        double from_mm,
                         const CostOrder& order,
                         std::vector<SpacingInterval>& better) {
   const auto rounded = [&](double value) {
@@ -71,13 +72,14 @@ void append_less_excess(const Difference& difference,
   };
   const double start = rounded(difference.excess_mm);
   const double end =
-      rounded(difference.excess_mm + difference.excess_slope * difference.run_mm);
-  const double to_mm = from_mm + difference.run_mm;
+      rounded(difference.excess_mm + difference.excess_slope * difference.length_mm());
+  const auto& [from_mm, to_mm] = difference.run;
   const bool wins_ties = order.tie == CostTie::Won;
   if (start <= 0 && end <= 0) {
     append(better, {from_mm, to_mm});
   } else if (start * end < 0) {
-    const double zero = from_mm + start / (start - end) * difference.run_mm;
+    const double zero =
+        std::min(from_mm + start / (start - end) * difference.length_mm(), to_mm);
     append(better,
            start < 0 ? SpacingInterval{from_mm, zero} : SpacingInterval{zero, to_mm});
   } else if (wins_ties && start == 0) {
@@ -96,24 +98,26 @@ std::vector<double> zeros(const Difference& difference) {
   const double sum = -(slope + std::copysign(std::sqrt(root), slope)) / 2;
   std::vector<double> result;
   for (const double zero : {sum / half, difference.squares_mm2 / sum})
-    if (zero > 0 && zero < difference.run_mm) result.push_back(zero);
+    if (zero > 0 && zero < difference.length_mm()) result.push_back(zero);
   std::sort(result.begin(), result.end());
   return result;
 }
 
 /// Where the squares are below zero.
 void append_less_squares(const Difference& difference,
-                         double from_mm,
                          std::vector<SpacingInterval>& better) {
-  double from = 0;
-  std::vector<double> ends = zeros(difference);
-  ends.push_back(difference.run_mm);
+  const auto& [from_mm, to_mm] = difference.run;
+  std::vector<double> ends;
+  for (const double zero : zeros(difference))
+    ends.push_back(std::min(from_mm + zero, to_mm));
+  ends.push_back(to_mm);
+  double from = from_mm;
   for (const double to : ends) {
-    const double middle = (from + to) / 2;
+    const double middle = (from + to) / 2 - from_mm;
     const double value =
         difference.squares_mm2 +
         (difference.squares_slope + difference.squares_bend * middle / 2) * middle;
-    if (value < 0) append(better, {from_mm + from, from_mm + to});
+    if (value < 0) append(better, {from, to});
     from = to;
   }
 }
@@ -136,18 +140,18 @@ void append_better(const CostWalk& challenger,
   const CostValue one = challenger.value();
   const CostValue other = holder.value();
   const Difference difference{
-      run.to_mm - run.from_mm,
+      run,
       one.excess_mm - other.excess_mm,
       static_cast<double>(challenger.slope().excess - holder.slope().excess),
       one.squares_mm2 - other.squares_mm2 + rounding(other),
       challenger.slope().squares_mm - holder.slope().squares_mm,
       challenger.bend() - holder.bend()};
   const double at_end =
-      difference.excess_mm + difference.excess_slope * difference.run_mm;
+      difference.excess_mm + difference.excess_slope * difference.length_mm();
   if (std::max(std::abs(difference.excess_mm), std::abs(at_end)) > order.same_excess_mm)
-    append_less_excess(difference, run.from_mm, order, better);
+    append_less_excess(difference, order, better);
   else if (order.tie == CostTie::BySquares)
-    append_less_squares(difference, run.from_mm, better);
+    append_less_squares(difference, better);
   else if (order.tie == CostTie::Won)
     append(better, run);
 }

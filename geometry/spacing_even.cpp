@@ -16,6 +16,8 @@ struct Link {
   double distance_mm = 0;
   SpacingStep step;
   double share = 0;  ///< the distance is so much of the space; 0 if it is no space
+
+  double part() const { return share > 0 ? share : 1; }
 };
 
 /// How a row is shared out: a link has its pin, or else its share of the space.
@@ -33,13 +35,13 @@ class Evening {
         same_mm_(1e-10 * ground.scale_mm()) {}
 
   SpacingPath result() {
+    centre();
     std::size_t from = 0;
     for (std::size_t to = 1; to < path_.stops.size(); ++to) {
       if (!is_binding(path_.stops[to])) continue;
       if (to > from + 1) even_row(from, to);
       from = to;
     }
-    centre();
     return path_;
   }
 
@@ -110,27 +112,27 @@ std::optional<double> Evening::pin(const Link& link, Pins pins) const {
   return std::nullopt;
 }
 
-/// The one space of all links without a pin.
+/// The one space, or end distance, of all links without a pin.
 std::optional<double> Evening::common_space(const std::vector<Link>& links,
                                             const Shares& shares,
                                             double length_mm) const {
   double left = length_mm;
   double sum = 0;
-  std::optional<double> first;
+  const Link* first = nullptr;
   for (std::size_t index = 0; index < links.size(); ++index) {
+    const Link& link = links[index];
     if (shares.pins[index]) {
       left -= *shares.pins[index];
       continue;
     }
-    const Link& link = links[index];
-    const double share = link.share > 0 ? link.share : 1;
-    const double space = link.distance_mm / share;
-    const bool alone = link.share == 0 && first.has_value();
-    if (alone || (first && std::abs(space - *first) > same_mm_)) return std::nullopt;
-    first = space;
-    sum += share;
+    if (first == nullptr) first = &link;
+    const double difference =
+        link.distance_mm / link.part() - first->distance_mm / first->part();
+    const bool alike = (link.share > 0) == (first->share > 0);
+    if (!alike || std::abs(difference) > same_mm_) return std::nullopt;
+    sum += link.part();
   }
-  if (first) return left / sum;
+  if (first != nullptr) return left / sum;
   if (std::abs(left) > same_mm_) return std::nullopt;
   return 0;  // nothing to share
 }
@@ -168,7 +170,7 @@ bool Evening::set_row(std::size_t from,
     if (shares.pins[index])
       pinned += *shares.pins[index];
     else
-      share += links[index].share > 0 ? links[index].share : 1;
+      share += links[index].part();
     const double at = path_.stops[from].at_mm + pinned + share * shares.space_mm;
     const SpacingCell& cell = ground_.cells()[stop.cell];
     places.push_back(std::clamp(at, cell.from_mm, cell.to_mm));

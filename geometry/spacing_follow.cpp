@@ -70,7 +70,8 @@ double Following::useful_to_mm(std::size_t cell, const SpacingStep& step) const 
 void Following::add(std::size_t to, const SpacingStep& step, double useful_to_mm) {
   const SpacingCell& cell = ground_.cells()[to];
   const double kept = std::max(step.least_mm, step.greatest_mm);
-  const double longest = cell.to_mm - piece_.cost.from_mm();
+  const double room_for_rounding = kept_limit * ground_.scale_mm();
+  const double longest = cell.to_mm - piece_.cost.from_mm() + room_for_rounding;
   const double beyond = may_exceed_ ? std::max(longest - kept, 0.0) : 0;
   if (step.least_mm > step.greatest_mm && beyond == 0) return;
   const double first = std::max(cell.from_mm, piece_.cost.from_mm() + step.least_mm);

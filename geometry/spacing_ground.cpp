@@ -6,6 +6,8 @@
 namespace sheerlap {
 namespace {
 
+constexpr double infinity = std::numeric_limits<double>::infinity();
+
 /// Places closer than this part of the scale are one.
 constexpr double same_place = 1e-9;
 /// An end distance needs room for rounding, not a tolerance.
@@ -60,7 +62,7 @@ void SpacingGround::cut_into_parts() {
 
   part_limits_.resize(1);
   for (std::size_t part = 0; part + 1 < part_edges_.size(); ++part) {
-    SpaceLimits own{0, std::numeric_limits<double>::infinity()};
+    SpaceLimits own{0, infinity};
     bool in_zone = false;
     for (const SpaceZone& zone : problem_.zones) {
       if (zone.from_mm > part_edges_[part] || zone.to_mm < part_edges_[part + 1])
@@ -187,7 +189,7 @@ SpacingStep SpacingGround::asked(std::size_t from, std::size_t to) const {
   if (first > last) {  // no ground between: only a fixed place may be on a mirrored end
     const bool on_end = at_end && cells_[from].fixed && cells_[to].fixed;
     if (on_end) return {0, same_place * scale_mm_};
-    return {scale_mm_, 0, 1, 1};
+    return {infinity, infinity, 1, 1};
   }
   const SpaceLimits both = limits(first, last);
   if (at_end) return {both.least_mm / 2, both.greatest_mm / 2, 2, 2};
@@ -196,6 +198,7 @@ SpacingStep SpacingGround::asked(std::size_t from, std::size_t to) const {
 
 double SpacingGround::slack_mm(const SpacingStep& asked, double slack) const {
   const double length = problem_.to_mm - problem_.from_mm;
+  if (slack == 0) return 0;
   if (asked.spaces > 0) return slack * std::min(asked.greatest_mm, length);
   return (0.01 * slack + end_rounding) * scale_mm_;
 }

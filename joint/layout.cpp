@@ -67,9 +67,11 @@ void add_bridges(LayoutSide& side,
                  const SpacingProblem& problem) {
   for (const BridgedSpace& bridged : spacing.bridged) {
     // across a mirrored end the space is twice what lies on this side
+    const auto& points = spacing.points_mm;
     const bool mirrored =
-        (problem.start.mirrored && bridged.from_mm == problem.from_mm) ||
-        (problem.end.mirrored && bridged.to_mm == problem.to_mm);
+        !points.empty() &&
+        ((problem.start.mirrored && bridged.to_mm == points.front()) ||
+         (problem.end.mirrored && bridged.from_mm == points.back()));
     const double sides = mirrored ? 2 : 1;
     side.bridged.push_back({Length::mm(bridged.from_mm), Length::mm(bridged.to_mm),
                             Length::mm((bridged.to_mm - bridged.from_mm) * sides),

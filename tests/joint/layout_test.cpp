@@ -243,6 +243,27 @@ BOOST_AUTO_TEST_CASE(holes_stop_at_an_opening) {
   BOOST_TEST(transom.because[3] == "75 mm from the outboard well, the most allowed");
 }
 
+BOOST_AUTO_TEST_CASE(a_bridge_across_the_bow_is_judged_by_its_whole_space) {
+  Joint joint = example();
+  joint.keepouts.push_back(keep_out(SideChoice::Starboard, 0, 100, 25));
+  auto layout = layout_of(joint);
+  BOOST_TEST_REQUIRE(layout.has_value());
+  const auto& bridged = side_of(*layout, SideName::Starboard).bridged;
+  BOOST_TEST_REQUIRE(bridged.size() == 1u);
+  BOOST_TEST(bridged[0].to.in_mm() == 125);
+  BOOST_TEST(bridged[0].pitch.in_mm() == 250);  // derived: 2 x 125 across the bow
+  BOOST_TEST(bridged[0].limit.in_mm() == 150);
+
+  joint = example();
+  joint.keepouts.push_back(keep_out(SideChoice::Starboard, 1, 200, 0));
+  joint.places.push_back({SideChoice::Starboard, Length::mm(0), false, "stem"});
+  layout = layout_of(joint);
+  BOOST_TEST_REQUIRE(layout.has_value());
+  const auto& beside = side_of(*layout, SideName::Starboard).bridged;
+  BOOST_TEST_REQUIRE(beside.size() == 1u);
+  BOOST_TEST(beside[0].pitch.in_mm() == 200);  // derived: from the hole on the bow
+}
+
 BOOST_AUTO_TEST_CASE(no_hole_stands_in_a_tight_bend_but_one_that_is_asked_for) {
   Joint joint = circle_joint(400, 61, {});
   joint.layout.radius_min = Length::mm(500);
