@@ -11,6 +11,7 @@
 
 #include "joint/gap_search.h"
 #include "joint/mean_gap.h"
+#include "joint/row_errors.h"
 
 namespace sheerlap {
 namespace {

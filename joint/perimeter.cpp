@@ -3,12 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 #include <utility>
 
 #include "geometry/fairness.h"
 #include "geometry/mitre.h"
 #include "joint/face_folds.h"
+#include "joint/row_errors.h"
 #include "joint/sheer_curve.h"
 
 namespace sheerlap {
@@ -225,25 +225,6 @@ Result<PerimeterSide> side_of(const Joint& joint,
 
 }  // namespace
 
-Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots) {
-  Errors by_row;
-  for (Error& error : errors) {
-    if (error.where.starts_with("knot[")) {
-      std::size_t knot = 0;
-      std::from_chars(error.where.data() + 5, error.where.data() + error.where.size(),
-                      knot);
-      if (knots[knot].mirrored && errors.size() > 1) continue;
-      error.where = fmt::format("sheer.row[{}]", knots[knot].row);
-    }
-    by_row.push_back(std::move(error));
-  }
-  const auto same = [](const Error& a, const Error& b) {
-    return a.where == b.where && a.message == b.message;
-  };
-  by_row.erase(std::unique(by_row.begin(), by_row.end(), same), by_row.end());
-  return by_row;
-}
-
 const PerimeterSide* Perimeter::side(SideName name) const {
   const auto found = std::find_if(sides.begin(), sides.end(),
                                   [&](const auto& side) { return side.name == name; });
@@ -272,7 +253,7 @@ Result<Perimeter> perimeter(const Joint& joint) {
        {std::pair(faces.sheer, 0.0), std::pair(faces.lip_outer, depth),
         std::pair(faces.hull, depth)}) {
     const auto line = line_at(face, at);
-    if (!line) return tl::unexpected(at_rows(line.error(), sheer->knots));
+    if (!line) return tl::unexpected(corner_errors(line.error(), sheer->knots));
     lines.push_back(*line);
   }
   for (const SheerSide& given : sheer->sides) {
@@ -295,7 +276,7 @@ Result<Perimeter> perimeter(const Joint& joint) {
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   result.mitres = joint_mitres(result);
   errors = mitre_faults(result);
-  if (!errors.empty()) return tl::unexpected(at_rows(std::move(errors), sheer->knots));
+  if (!errors.empty()) return tl::unexpected(corner_errors(errors, sheer->knots));
   return result;
 }
 

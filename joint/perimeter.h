@@ -83,10 +83,6 @@ struct Perimeter {
 ///          "opening[N]...": an opening that is not on its side
 Result<Perimeter> perimeter(const Joint& joint);
 
-/// Errors that name a knot of the curve ("knot[N]"), made to name the row of the table,
-/// each once: what is wrong on the port image of a row is wrong to starboard too.
-Errors at_rows(Errors errors, const std::vector<SheerKnot>& knots);
-
 /// "starboard", "port" or "transom".
 std::string side_word(SideName name);
 

@@ -97,6 +97,20 @@ BOOST_AUTO_TEST_CASE(a_corner_that_cannot_be_mitred_names_its_row_once) {
       "-90 degrees: a smaller offset, or longer chords from the rows beside it");
 }
 
+BOOST_AUTO_TEST_CASE(corners_beyond_twenty_are_counted) {
+  // derived: a half circle of 20 mm in 40 chords, its hull 30 mm inboard: none of its
+  // 41 corners can be made, those on the centreline among them
+  ExampleFaces faces;
+  faces.hull_top = faces.hull_low = -30;
+  Joint joint = circle_joint(20, 41, faces);
+  joint.sheer.curve = CurveKind::Chords;
+  const auto result = perimeter(joint);
+  BOOST_TEST_REQUIRE(!result.has_value());
+  BOOST_TEST_REQUIRE(result.error().size() == 21u);
+  BOOST_TEST(result.error().back().message ==
+             "the faces do not meet at 21 more corners: mend those above first");
+}
+
 BOOST_AUTO_TEST_CASE(errors_of_the_rows_come_through) {
   Joint joint = example_joint(small_boat(), {});
   joint.sheer.rows.back().point.y() = 10;
