@@ -82,7 +82,7 @@ void SpacingGround::cut_into_parts() {
 }
 
 SpaceLimits SpacingGround::limits(int first_part, int last_part) const {
-  const auto count = static_cast<std::size_t>(last_part - first_part + 1);
+  const auto count = static_cast<std::size_t>(last_part - first_part) + 1;
   const auto level = static_cast<std::size_t>(std::bit_width(count) - 1);
   const auto first = static_cast<std::size_t>(first_part);
   const std::vector<SpaceLimits>& run = part_limits_[level];

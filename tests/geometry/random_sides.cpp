@@ -25,7 +25,7 @@ bool is_forbidden(const SpacingProblem& problem, double at_mm) {
 }  // namespace
 
 int RandomNumbers::whole(int least, int greatest) {
-  const auto count = static_cast<std::uint64_t>(greatest - least + 1);
+  const auto count = static_cast<std::uint64_t>(greatest - least) + 1;
   return least + static_cast<int>((engine_() >> 11) % count);
 }
 

@@ -13,9 +13,9 @@ namespace sheerlap {
 namespace {
 
 constexpr std::uint64_t sides = 300;
-/// What the linear programmes are worth, on lengths of some hundred mm.
+/// The accuracy of the linear programmes on some hundred mm.
 constexpr double milp_mm = 1e-4;
-/// Far above the 1e-7 mm of the accuracy, far below the whole mm of the problems.
+/// Above the accuracy of 1e-7 mm, below the whole mm of the problems.
 constexpr double exceeds_mm = 1e-5;
 
 /// The fewest points of those with the least excess, by trying every number.
@@ -39,14 +39,13 @@ Fewest fewest_by_milp(const SpacingProblem& problem) {
   return fewest;
 }
 
-/// A stretch between bridged spaces, whose limits can be kept.
+/// A stretch between bridged spaces.
 struct Part {
   SpacingProblem problem;
   std::size_t points = 0;
 };
 
-/// The part from one place to another; where it does not end as the stretch does, it
-/// ends with the point that bounds a bridged space.
+/// The part between two bridged spaces, with a point on its ends, or up to an end.
 Part part_of(const SpacingProblem& whole,
              const Spacing& spacing,
              const JudgedSpace* before,
@@ -128,6 +127,32 @@ double largest_of(const std::vector<Spacing>& answer) {
   double largest = 0;
   for (const Spacing& spacing : answer) largest = std::max(largest, spacing.largest_mm);
   return largest;
+}
+
+/// The smallest largest space that a side can have, bridged spaces left out.
+double largest_by_milp(const Trial& trial) {
+  double largest = 0;
+  for (std::size_t index = 0; index < trial.side.size(); ++index) {
+    if (trial.answer[index].points_mm.empty()) continue;
+    for (const Part& part :
+         parts_between_bridges(trial.side[index], trial.answer[index])) {
+      const auto answer =
+          milp_spacing(part.problem, part.points, MilpGoal::SmallestLargest);
+      largest = std::max(largest, answer.value().value_mm);
+    }
+  }
+  return largest;
+}
+
+/// The least sum of squares that a stretch can have, bridged spaces left out.
+double least_sum(const SpacingProblem& problem,
+                 const Spacing& spacing,
+                 double largest_mm) {
+  double least = 0;
+  for (const Part& part : parts_between_bridges(problem, spacing))
+    least +=
+        least_squares(part.problem, part.points, {largest_mm, 0}).value().squares_mm2;
+  return least;
 }
 
 BOOST_AUTO_TEST_SUITE(spacing_optimum)
@@ -219,17 +244,7 @@ BOOST_AUTO_TEST_CASE(a_stretch_has_no_points_only_if_there_is_no_room_for_one) {
 
 BOOST_AUTO_TEST_CASE(no_placing_has_a_smaller_largest_space) {
   for (const Trial& trial : trials()) {
-    double largest = 0;
-    for (std::size_t index = 0; index < trial.side.size(); ++index) {
-      if (trial.answer[index].points_mm.empty()) continue;
-      for (const Part& part :
-           parts_between_bridges(trial.side[index], trial.answer[index])) {
-        const auto answer =
-            milp_spacing(part.problem, part.points, MilpGoal::SmallestLargest);
-        BOOST_TEST_REQUIRE(answer.has_value());
-        largest = std::max(largest, answer->value_mm);
-      }
-    }
+    const double largest = largest_by_milp(trial);
     // derived: linear programme of each part between bridged spaces
     BOOST_TEST(std::abs(largest_of(trial.answer) - largest) < milp_mm,
                "side " << trial.seed << ": " << largest_of(trial.answer) << " and "
@@ -241,17 +256,12 @@ BOOST_AUTO_TEST_CASE(no_placing_has_a_lesser_sum_of_squares) {
   for (const Trial& trial : trials()) {
     const double largest = std::max(largest_of(trial.answer), 1.0);
     for (std::size_t index = 0; index < trial.side.size(); ++index) {
-      const auto& points = trial.answer[index].points_mm;
-      if (points.empty()) continue;
-      double least = 0;
-      for (const Part& part :
-           parts_between_bridges(trial.side[index], trial.answer[index])) {
-        const auto answer = least_squares(part.problem, part.points, {largest, 0});
-        BOOST_TEST_REQUIRE(answer.has_value());
-        least += answer->squares_mm2;
-      }
+      const auto& spacing = trial.answer[index];
+      if (spacing.points_mm.empty()) continue;
+      const double least = least_sum(trial.side[index], spacing, largest);
       const double own =
-          judged_as_a_whole(trial.side[index], points, exceeds_mm).squares_mm2;
+          judged_as_a_whole(trial.side[index], spacing.points_mm, exceeds_mm)
+              .squares_mm2;
       // derived: quadratic programmes of every way to spread the points, whose limits
       // are looser by 1e-9
       BOOST_TEST(std::abs(own - least) <= 1e-7 * least,
@@ -278,11 +288,9 @@ BOOST_AUTO_TEST_CASE(limits_are_exceeded_where_that_is_most_even) {
     const SquaresRules rules{std::numeric_limits<double>::max() / 2, excess + 1e-7};
     const auto free_answer = least_squares(problem, points, rules);
     const auto held_answer = least_squares(held, points, rules);
-    BOOST_TEST_REQUIRE(free_answer.has_value());
-    BOOST_TEST_REQUIRE(held_answer.has_value());
     // derived: holding the points beside the bridged spaces costs nothing
-    BOOST_TEST(held_answer->squares_mm2 <=
-               free_answer->squares_mm2 * (1 + 1e-7) + 1e-3);
+    BOOST_TEST(held_answer.value().squares_mm2 <=
+               free_answer.value().squares_mm2 * (1 + 1e-7) + 1e-3);
   });
 }
 
