@@ -16,7 +16,7 @@ namespace {
 
 /// The command line as words, before any of them is judged.
 struct RawOptions {
-  std::string command, target, unit;
+  std::string command, target, unit, paper;
   std::optional<std::string> out;
   bool json = false, quiet = false, help = false, version = false;
   std::vector<std::string> surplus;  ///< unknown options and arguments too many
@@ -38,6 +38,7 @@ Result<RawOptions> raw_options(std::vector<std::string> arguments) {
   std::string out;
   const CLI::Option* given = app.add_option("--out", out);
   app.add_option("--units", raw.unit);
+  app.add_option("--paper", raw.paper);
   app.add_flag("--json", raw.json);
   app.add_flag("--quiet", raw.quiet);
   app.add_flag("-h,--help", raw.help);
@@ -72,8 +73,8 @@ std::string command_hint(std::string_view word) {
 }
 
 void judge_surplus(const RawOptions& raw, Errors& errors) {
-  static const std::vector<std::string> known{"--json", "--units",   "--quiet",
-                                              "--out",  "--version", "--help"};
+  static const std::vector<std::string> known{
+      "--json", "--units", "--paper", "--quiet", "--out", "--version", "--help"};
   for (const std::string& word : raw.surplus) {
     const bool is_option = word.size() > 1 && word[0] == '-';
     errors.push_back(
@@ -116,6 +117,27 @@ std::optional<LengthUnit> judge_unit(const RawOptions& raw, Errors& errors) {
   return std::nullopt;
 }
 
+std::optional<Paper> judge_paper(const RawOptions& raw, Errors& errors) {
+  if (raw.paper == "a4") return Paper::A4;
+  if (raw.paper == "letter") return Paper::Letter;
+  if (!raw.paper.empty())
+    errors.push_back(
+        {ErrorKind::InvalidInput, "",
+         fmt::format("--paper {} is not known: a4 or letter", printable(raw.paper))});
+  return std::nullopt;
+}
+
+/// What belongs to `job` alone.
+void judge_job_options(const RawOptions& raw, Command command, Errors& errors) {
+  if (command == Command::Job) return;
+  if (raw.out && !raw.out->empty())
+    errors.push_back({ErrorKind::InvalidInput, "",
+                      "--out is for the documents of job: leave it out, or run job"});
+  if (!raw.paper.empty())
+    errors.push_back({ErrorKind::InvalidInput, "",
+                      "--paper is for the sheets of job: leave it out, or run job"});
+}
+
 Options options_of(const RawOptions& raw, Command command) {
   Options options;
   options.command = command;
@@ -138,15 +160,15 @@ Result<std::variant<Options, TextAsked>> parse_options(
   const auto command = judge_command(*raw, errors);
   if (raw->help && command) return TextAsked{help_text(*command)};
   const auto unit = judge_unit(*raw, errors);
+  const auto paper = judge_paper(*raw, errors);
   judge_surplus(*raw, errors);
   if (raw->out && raw->out->empty())
     errors.push_back({ErrorKind::InvalidInput, "", "--out is empty: name a folder"});
-  else if (raw->out && command && *command != Command::Job)
-    errors.push_back({ErrorKind::InvalidInput, "",
-                      "--out is for the documents of job: leave it out, or run job"});
+  if (command) judge_job_options(*raw, *command, errors);
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   Options options = options_of(*raw, *command);
   options.unit = unit;
+  options.paper = paper;
   return options;
 }
 

@@ -7,6 +7,7 @@
 
 #include "geometry/result.h"
 #include "joint/documents/number_style.h"
+#include "joint/sheets/sheet_style.h"
 
 namespace sheerlap {
 
@@ -18,6 +19,7 @@ struct Options {
   std::string target;              ///< the joint file, or the folder for `new`
   std::optional<std::string> out;  ///< `job`: the folder for its documents
   std::optional<LengthUnit> unit;  ///< for people; the joint file's own if not given
+  std::optional<Paper> paper;      ///< of `job`'s sheets; that of the unit if not given
   bool json = false;
   bool quiet = false;
 };

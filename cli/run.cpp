@@ -9,6 +9,7 @@
 #include "cli/new_joint.h"
 #include "cli/options.h"
 #include "cli/output.h"
+#include "cli/progress_line.h"
 #include "cli/report_date.h"
 #include "cli/write_documents.h"
 #include "joint/documents/check_text.h"
@@ -17,6 +18,7 @@
 #include "joint/documents/result_json.h"
 #include "joint/documents/text_table.h"
 #include "joint/job.h"
+#include "joint/sheets/sheets.h"
 
 namespace sheerlap {
 namespace {
@@ -84,15 +86,36 @@ std::string shown(const Options& options, const Job& job, const ReportStyle& sty
   return report(subject_of(options.command), job, style);
 }
 
+SheetStyle sheet_style(const Options& options, const ReportStyle& style) {
+  const Paper usual = style.unit == LengthUnit::Millimetres ? Paper::A4 : Paper::Letter;
+  return {style, options.paper.value_or(usual)};
+}
+
+/// Sheets and documents of a job; the last is "result.json".
+Result<std::vector<Document>> files_of(const Options& options,
+                                       const Job& job,
+                                       const ReportStyle& style) {
+  ProgressLine line(options.quiet);
+  auto files = sheets(job, sheet_style(options, style),
+                      [&](const std::string& name, std::size_t done, std::size_t of) {
+                        line.show(fmt::format("{} of {}: {}", done + 1, of, name));
+                      });
+  if (!files) return files;
+  for (Document& document : documents(job, style))
+    files->push_back(std::move(document));
+  return files;
+}
+
 /// The last steps: documents, then what is printed.
 int hand_over(const Options& options, const Job& job, const ReportStyle& style) {
   std::string text = shown(options, job, style);
   if (options.command == Command::Job && (options.out || !options.json)) {
     const auto folder = folder_of(options);
-    const auto files = documents(job, style);
-    if (const auto written = write_documents(folder, files); !written)
+    const auto files = files_of(options, job, style);
+    if (!files) return report_errors(files.error());
+    if (const auto written = write_documents(folder, *files); !written)
       return report_errors(written.error());
-    if (!options.json && !options.quiet) text += documents_list(folder, files);
+    if (!options.json && !options.quiet) text += documents_list(folder, *files);
   }
   return finish(text, verdict(job.checks) == CheckState::Fail ? 1 : 0);
 }

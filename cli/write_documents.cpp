@@ -4,12 +4,20 @@
 #include <csignal>
 
 #include "cli/folder_change.h"
+#include "joint/sheets/sheets.h"
 
 namespace sheerlap {
 namespace {
 
 /// What every result of ours begins with.
 const char* const our_result = "{\n  \"format\": \"sheerlap/";
+
+/// The names that files of ours can have.
+std::vector<std::string> known_names() {
+  std::vector<std::string> names = sheet_names();
+  names.insert(names.end(), document_names().begin(), document_names().end());
+  return names;
+}
 
 /// Holds back the signals that ask the program to stop, while it is in the middle of
 /// writing.
@@ -36,11 +44,11 @@ Result<void> write_documents(const std::filesystem::path& folder,
   const SignalsHeld held;
   auto change = FolderChange::begin(folder);
   if (!change) return tl::unexpected(change.error());
-  for (const std::string& name : document_names()) change->discard_leftovers(name);
+  for (const std::string& name : known_names()) change->discard_leftovers(name);
   for (const Document& document : documents)
     if (auto added = change->add(document.name, document.text); !added) return added;
   if (change->begins_with("result.json", our_result))
-    for (const std::string& name : document_names()) {
+    for (const std::string& name : known_names()) {
       const auto same = [&](const Document& document) { return document.name == name; };
       if (std::none_of(documents.begin(), documents.end(), same)) change->remove(name);
     }

@@ -6,7 +6,8 @@
 #
 # A case is a folder fixtures/BOAT/golden/CASE with the file `arguments`: one argument a
 # line. The program runs in a copy of fixtures/BOAT without its goldens. Expected are the
-# files `status`, `stdout`, `stderr` and, in `written/`, every file the run has added.
+# files `status`, `stdout`, `stderr` and, in `written/`, every file the run has added; of PDF
+# files, workbooks and pages the names alone, in `sheets`.
 #
 # A number at the end of a line of JSON may be 2e-6 off: the last digits of a double
 # differ from one processor's library to another's.
@@ -62,6 +63,13 @@ run_case() {
   local file
   while IFS= read -r file; do
     [ -e "$boat/$file" ] && cmp -s "$boat/$file" "$run/$file" && continue
+    case $file in
+      # checked by tests/joint/sheets/, which reads them back with other programs
+      *.pdf | *.xlsx | *.html)
+        echo "$file" >>"$result/sheets"
+        continue
+        ;;
+    esac
     mkdir -p "$result/written/$(dirname "$file")"
     cp "$run/$file" "$result/written/$file"
   done < <(cd "$run" && find . -type f | sed 's,^\./,,' | LC_ALL=C sort)

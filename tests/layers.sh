@@ -35,8 +35,10 @@ refuse "geometry/ includes what is above it" \
   '#include "(joint|cli|tests)/' "${sources[@]}" geometry
 refuse "joint/ includes what is above it" '#include "(cli|tests)/' "${sources[@]}" joint
 refuse "cli/ includes tests" '#include "tests/' "${sources[@]}" cli
-refuse "joint/ calls its documents" '#include "joint/documents/' \
-  --exclude-dir=documents "${sources[@]}" joint
+refuse "joint/ calls its documents" '#include "joint/(documents|sheets)/' \
+  --exclude-dir=documents --exclude-dir=sheets "${sources[@]}" joint
+refuse "joint/documents/ calls the sheets" '#include "joint/sheets/' \
+  "${sources[@]}" joint/documents
 refuse "geometry/ speaks of boats" \
   '\b(boat|hull|lip|deck|sheer|transom|starboard|port side|adhesive|fastener|screw|bead|jig|stem|bow)s?\b' \
   "${sources[@]}" geometry
@@ -46,7 +48,8 @@ refuse "the product uses a library for tests" '#include <(gsl|geos|glpk|boost/te
   "${sources[@]}" geometry joint cli
 
 refuse_link geometry geometry/CMakeLists.txt 'joint|documents|cli'
-refuse_link joint joint/CMakeLists.txt 'documents|cli'
-refuse_link documents joint/documents/CMakeLists.txt 'cli'
+refuse_link joint joint/CMakeLists.txt 'documents|sheets|cli'
+refuse_link documents joint/documents/CMakeLists.txt 'sheets|cli'
+refuse_link sheets joint/sheets/CMakeLists.txt 'cli'
 
 exit "$faults"

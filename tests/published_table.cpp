@@ -4,6 +4,8 @@
 #include <fstream>
 #include <sstream>
 
+#include "tests/places.h"
+
 namespace sheerlap {
 namespace {
 
@@ -17,7 +19,7 @@ std::vector<std::string> cells_of(const std::string& line) {
 }  // namespace
 
 std::vector<PublishedRow> published_table(const std::string& file) {
-  std::ifstream stream(std::string(FIXTURES) + "/published/" + file);
+  std::ifstream stream(fixtures_folder() / "published" / file);
   BOOST_TEST_REQUIRE(stream.good(), file);
   std::vector<std::string> heads;
   std::vector<PublishedRow> rows;

@@ -6,6 +6,7 @@
 
 #include "joint/perimeter.h"
 #include "tests/cli/boat_folder.h"
+#include "tests/places.h"
 
 namespace sheerlap {
 namespace {
@@ -209,7 +210,7 @@ BOOST_AUTO_TEST_CASE(the_example_boats_read_without_errors) {
   for (const char* name : {"demo-640", "double-ender", "pram", "whole"})
     BOOST_TEST_CONTEXT(name) {
       const auto file =
-          read_joint_file(std::filesystem::path(FIXTURES) / name / "joint.toml");
+          read_joint_file(fixtures_folder() / name / "joint.toml");
       BOOST_TEST_REQUIRE(file.has_value());
       BOOST_TEST(perimeter(file->joint).has_value());
     }

@@ -70,6 +70,9 @@ BOOST_AUTO_TEST_CASE(wrong_command_lines_are_told_what_would_be_right) {
       {{"fit", "j.toml", "k.toml"},
        "k.toml is an argument too many: one file or folder at a time"},
       {{"fit", "j.toml", "--units", "cm"}, "--units cm is not known: mm or in"},
+      {{"job", "j.toml", "--paper", "a5"}, "--paper a5 is not known: a4 or letter"},
+      {{"fit", "j.toml", "--paper", "a4"},
+       "--paper is for the sheets of job: leave it out, or run job"},
       {{"fit", "j.toml", "--out", "d"},
        "--out is for the documents of job: leave it out, or run job"},
   };

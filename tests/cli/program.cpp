@@ -94,7 +94,7 @@ void TestFolder::put(const std::string& name, const std::string& text) const {
 
 void TestFolder::put_boat(const std::string& boat) const {
   for (const char* name : {"joint.toml", "sheer.csv"})
-    fs::copy_file(fs::path(FIXTURES) / boat / name, path_ / name);
+    fs::copy_file(fixtures_folder() / boat / name, path_ / name);
 }
 
 std::map<std::string, std::string> files_under(const fs::path& folder) {

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "tests/places.h"
+
 namespace sheerlap {
 
 /// What a run of the real program came to.
@@ -16,7 +18,7 @@ struct Outcome {
 
 /// How to run it.
 struct RunOptions {
-  std::string program = SHEERLAP_PROGRAM;
+  std::string program = program_path().string();
   std::filesystem::path folder = ".";  ///< where it runs
   std::string out;                  ///< the file standard output goes to; kept if empty
   bool close_out = false;           ///< standard output is a pipe nobody reads

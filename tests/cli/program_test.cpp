@@ -177,7 +177,7 @@ BOOST_AUTO_TEST_CASE(a_folder_that_may_not_be_written_ends_with_3) {
     // root may write anywhere: run as nobody, who may not look into every build folder
     unprivileged.before = {"setpriv", "--reuid=65534", "--clear-groups"};
     unprivileged.program = (path() / "sheerlap").string();
-    fs::copy_file(SHEERLAP_PROGRAM, unprivileged.program);
+    fs::copy_file(program_path(), unprivileged.program);
   }
   const Outcome run = run_program({"job", "joint.toml", "--out", "out"}, unprivileged);
   BOOST_TEST(run.status == 3);

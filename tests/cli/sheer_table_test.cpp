@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "tests/cli/boat_folder.h"
+#include "tests/places.h"
 
 namespace sheerlap {
 namespace {
@@ -169,7 +170,7 @@ BOOST_AUTO_TEST_CASE(
 
 BOOST_AUTO_TEST_CASE(a_published_table_of_offsets_reads_to_its_chord_length) {
   std::ostringstream text;
-  text << std::ifstream(FIXTURES "/published/row-boat.csv").rdbuf();
+  text << std::ifstream(fixtures_folder() / "published/row-boat.csv").rdbuf();
   const SheerTable table = table_of(text.str());
   BOOST_TEST_REQUIRE(table.errors.size() == 0u);
   BOOST_TEST_REQUIRE(table.rows.size() == 4u);

@@ -1,0 +1,45 @@
+#include "joint/sheets/sheets.h"
+
+#include <utility>
+
+namespace sheerlap {
+namespace {
+
+/// A sheet: when it is due, and how it is made.
+struct Sheet {
+  std::string name;
+  bool (*due)(const Job& job);
+  Result<std::string> (*make)(const Job& job, const SheetStyle& style);
+};
+
+/// All sheets, in the order they are written in.
+const std::vector<Sheet>& all_sheets() {
+  static const std::vector<Sheet> all{};
+  return all;
+}
+
+}  // namespace
+
+Result<std::vector<Document>> sheets(const Job& job,
+                                     const SheetStyle& style,
+                                     const SheetProgress& progress) {
+  std::vector<const Sheet*> due;
+  for (const Sheet& sheet : all_sheets())
+    if (sheet.due(job)) due.push_back(&sheet);
+  std::vector<Document> made;
+  for (const Sheet* sheet : due) {
+    if (progress) progress(sheet->name, made.size(), due.size());
+    auto bytes = sheet->make(job, style);
+    if (!bytes) return tl::unexpected(bytes.error());
+    made.push_back({sheet->name, std::move(*bytes)});
+  }
+  return made;
+}
+
+std::vector<std::string> sheet_names() {
+  std::vector<std::string> names;
+  for (const Sheet& sheet : all_sheets()) names.push_back(sheet.name);
+  return names;
+}
+
+}  // namespace sheerlap
