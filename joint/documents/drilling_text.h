@@ -7,9 +7,6 @@
 
 namespace sheerlap {
 
-/// Bits and fasteners keep the unit of their size: an inch size has # or / in it.
-NumberStyle tool_style(const FastenerSpec& spec, const NumberStyle& style);
-
 /// How each hole of a side is drilled, as a table.
 /// @param job  with its schedule
 std::string drilling_table(const Job& job, SideName side, const NumberStyle& style);

@@ -2,60 +2,22 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-#include <map>
 #include <optional>
 
 #include "joint/documents/drilling_text.h"
+#include "joint/documents/drilling_words.h"
+#include "joint/documents/schedule_words.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
 
 namespace sheerlap {
 namespace {
 
-/// How far the drill line lies up the lip's outer face: "30 mm", "28.2 to 30 mm".
-std::string up_from_edge(const Job& job, const NumberStyle& style) {
-  const auto& stations = job.schedule->stations;
-  const auto [least, most] = std::minmax_element(
-      stations.begin(), stations.end(),
-      [](const auto& a, const auto& b) { return a.edge_low < b.edge_low; });
-  const std::string low = style.span(least->edge_low + job.joint.lip.trim);
-  const std::string high = style.span(most->edge_low + job.joint.lip.trim);
-  return (low == high ? low : low + " to " + high) + " " + style.unit_name();
-}
-
-std::string line_note(const Job& job, const NumberStyle& style) {
-  if (job.schedule->stations.empty()) return "";
-  return wrapped(fmt::format(
-      "Mark the drill line {} up the lip's outer face from its low edge, over the "
-      "holes and with the edge trimmed where it is drawn.",
-      up_from_edge(job, style)));
-}
-
 std::string heading(const Job& job, const NumberStyle& style) {
-  const std::string depth = style.size_with_unit(job.joint.fastener.line);
-  return line_note(job, style) +
-         wrapped(fmt::format(
-             "Mark out by \"girth\": the running girth on the drill line, on the lip's "
-             "outer face {} below the sheer; starboard and port from the bow datum "
-             "aft, the transom from its starboard corner. \"Hull girth\" runs likewise "
-             "on the hull's outer face where the bit goes in; \"jig girth\" on the "
-             "drill line from the jig's first hole. These three are rounded to {}.",
-             depth, style.step_name())) +
-         wrapped(fmt::format(
-             "Pitch (girth from the hole before; the first from the side's "
-             "start; blank across an opening), chord (straight from the hole "
-             "before) and X Y Z are to {} each and never made from rounded "
-             "girths: check with them, do not mark out by them. X aft, Y "
-             "to starboard, Z up, where the bit enters the lip's outer "
-             "face. All in {}.",
-             style.span_step(), style.unit_words())) +
-         wrapped(
-             "Drill inboard, square to the lip's outer face. Tilt is the bit's angle "
-             "from level: below 0 it drops as it goes in. Skew is its angle in plan: "
-             "on the sides from square across the boat, above 0 if it leads aft; on "
-             "the transom from fore-and-aft, above 0 if it leads to starboard. Both in "
-             "degrees, the boat level.");
+  std::string text;
+  for (const std::string& paragraph : marking_paragraphs(job, style))
+    text += wrapped(paragraph);
+  return text;
 }
 
 std::string or_blank(const std::optional<Length>& length,
@@ -76,15 +38,6 @@ TextTable places_table() {
            {{"jig"}, Align::Left},
            {{"jig", "girth"}}},
           {}};
-}
-
-/// Whether the space before a station has a stretch without a joint in it.
-bool across_opening(const DrillStation& station, const PerimeterSide& side) {
-  return std::any_of(side.openings.begin(), side.openings.end(),
-                     [&](const OpeningSpan& opening) {
-                       return opening.from < station.girth &&
-                              opening.to > station.girth - station.pitch;
-                     });
 }
 
 std::vector<std::string> place_row(const DrillStation& station,
@@ -164,15 +117,6 @@ std::string jigs(const Job& job, const NumberStyle& style) {
          text_of(table);
 }
 
-std::string check_notes() {
-  return "\n" +
-         wrapped(
-             "Dimensions named \"straight\" run through the air inside the lip: "
-             "use a trammel, or take them on the loose jig. A greatest offset is "
-             "of the drill line from the straight line between the jig's first "
-             "and last hole.");
-}
-
 /// The check lines of one side; empty if it has none.
 std::string check_lines(const Schedule& schedule,
                         SideName side,
@@ -183,11 +127,8 @@ std::string check_lines(const Schedule& schedule,
                    {{"from, to and what of"}, Align::Left}};
   for (const CheckLine& line : schedule.check_lines)
     if (line.side == side)
-      table.rows.push_back(
-          {line.measured.starts_with("girth") ? style.running(line.value)
-                                              : style.span(line.value),
-           style.sentence(line.measured),
-           style.sentence(fmt::format("{} to {}: {}", line.from, line.to, line.what))});
+      table.rows.push_back({check_figure(line, style), style.sentence(line.measured),
+                            check_words(line, style)});
   if (table.rows.empty()) return "";
   return fmt::format(
              "\n{}: dimensions to check the setting-out by, girths rounded to "
@@ -197,14 +138,12 @@ std::string check_lines(const Schedule& schedule,
 }
 
 std::string kit(const Job& job, const NumberStyle& style) {
-  std::map<std::optional<Length>, std::size_t> counts;
-  for (const DrillStation& station : job.schedule->stations) ++counts[station.length];
   TextTable table;
   const NumberStyle tools = tool_style(job.schedule->fastener, style);
   table.columns = {{{"length", tools.unit_name()}}, {{"holes"}}};
-  for (const auto& [length, count] : counts)
-    table.rows.push_back(
-        {length ? tools.size(*length) : "none", fmt::format("{}", count)});
+  for (const LengthCount& count : counts_by_length(*job.schedule, std::nullopt))
+    table.rows.push_back({count.length ? tools.size(*count.length) : "none",
+                          fmt::format("{}", count.holes)});
   return fmt::format("\n{}s {} by length\n",
                      capitalised(word_of(job.joint.fastener.kind)),
                      job.joint.fastener.size) +
@@ -218,7 +157,7 @@ std::string schedule_text(const Job& job, const NumberStyle& style) {
   for (const PerimeterSide& side : job.perimeter.sides)
     text += side_text(job, side.name, style);
   text += datums(*job.schedule, style) + jigs(job, style);
-  if (!job.schedule->check_lines.empty()) text += check_notes();
+  if (!job.schedule->check_lines.empty()) text += "\n" + wrapped(straight_words());
   for (const PerimeterSide& side : job.perimeter.sides)
     text += check_lines(*job.schedule, side.name, style);
   return text + kit(job, style);
