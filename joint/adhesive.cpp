@@ -5,27 +5,13 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <limits>
 #include <utility>
 
 #include "geometry/face_integral.h"
+#include "joint/bond_space.h"
 
 namespace sheerlap {
 namespace {
-
-/// How much closer and further off the lip stands in the least and the most: what a
-/// hull out of shape comes to (common practice, no source).
-constexpr double shift_mm = 1;
-
-EnclosedSpace bond_space(const Joint& joint,
-                         const Perimeter& perimeter,
-                         const RuledFace& lip) {
-  const double endless = std::numeric_limits<double>::infinity();
-  return {*perimeter.hull,
-          lip,
-          {joint.bond.from.value_or(Length()).in_mm(),
-           joint.bond.to.value_or(Length::mm(endless)).in_mm()}};
-}
 
 /// The errors of a corner, made to name its row.
 tl::unexpected<Errors> at_row(Errors errors,
@@ -48,24 +34,13 @@ Result<Volume> joint_volume(const Perimeter& perimeter, const EnclosedSpace& spa
   return Volume::mm3(volume);
 }
 
-std::vector<BeadRun> all_runs(const Perimeter& perimeter,
-                              const EnclosedSpace& space,
-                              const Adhesive& adhesive) {
-  std::vector<BeadRun> runs;
-  for (const PerimeterSide& side : perimeter.sides) {
-    auto more = bead_runs(side, space, adhesive);
-    runs.insert(runs.end(), more.begin(), more.end());
-  }
-  return runs;
-}
-
 Result<AdhesiveAmounts> amounts_with(const Joint& joint,
                                      const Perimeter& perimeter,
                                      const RuledFace& lip) {
-  const EnclosedSpace space = bond_space(joint, perimeter, lip);
+  const EnclosedSpace space = bond_space(joint.bond, perimeter, lip);
   const auto volume = joint_volume(perimeter, space);
   if (!volume) return tl::unexpected(volume.error());
-  return amounts_of(*volume, bead_volume(all_runs(perimeter, space, *joint.adhesive)),
+  return amounts_of(*volume, bead_volume(bead_runs(perimeter, space, *joint.adhesive)),
                     *joint.adhesive);
 }
 
@@ -140,16 +115,16 @@ Result<AdhesivePlan> adhesive_plan(const Joint& joint,
   const RuledFace& lip = *perimeter.lip;
   const auto nominal = amounts_with(joint, perimeter, lip);
   if (!nominal) return tl::unexpected(nominal.error());
-  const EnclosedSpace space = bond_space(joint, perimeter, lip);
+  const EnclosedSpace space = bond_space(joint.bond, perimeter, lip);
   const auto area = bond_area_mm2(perimeter, space);
   if (!area) return tl::unexpected(area.error());
 
   AdhesivePlan plan;
   plan.bond_area_mm2 = *area;
-  plan.beads = all_runs(perimeter, space, adhesive);
+  plan.beads = bead_runs(perimeter, space, adhesive);
   plan.nominal = *nominal;
-  plan.least = amounts_shifted(joint, perimeter, -shift_mm, plan.checks);
-  plan.most = amounts_shifted(joint, perimeter, shift_mm, plan.checks);
+  plan.least = amounts_shifted(joint, perimeter, -lip_shift.in_mm(), plan.checks);
+  plan.most = amounts_shifted(joint, perimeter, lip_shift.in_mm(), plan.checks);
   plan.checks.push_back(bead_size_check(plan.beads, adhesive));
   if (joint.shop && adhesive.working_time) {
     plan.time = time_plan(adhesive, *joint.shop, plan.nominal, fasteners);

@@ -14,12 +14,16 @@
 
 namespace sheerlap {
 
+/// How much closer and further off the lip stands in the least and the most: what a
+/// hull out of shape comes to (common practice, no source).
+inline constexpr Length lip_shift = Length::mm(1);
+
 struct AdhesivePlan {
   double bond_area_mm2 = 0;  ///< of the hull face over the bond band
   std::vector<BeadRun> beads;
   AdhesiveAmounts nominal;
-  /// The lip everywhere 1 mm closer, or further off, level; none if its corners do not
-  /// meet there.
+  /// The lip everywhere `lip_shift` closer, or further off, level; none if its corners
+  /// do not meet there.
   std::optional<AdhesiveAmounts> least, most;
   std::optional<TimePlan> time;  ///< if shop and working time are given
   Checks checks;

@@ -167,6 +167,17 @@ std::vector<BeadRun> bead_runs(const PerimeterSide& side,
   return runs;
 }
 
+std::vector<BeadRun> bead_runs(const Perimeter& perimeter,
+                               const EnclosedSpace& space,
+                               const Adhesive& adhesive) {
+  std::vector<BeadRun> runs;
+  for (const PerimeterSide& side : perimeter.sides) {
+    const auto more = bead_runs(side, space, adhesive);
+    runs.insert(runs.end(), more.begin(), more.end());
+  }
+  return runs;
+}
+
 Volume bead_volume(const std::vector<BeadRun>& runs) {
   Volume volume;
   for (const BeadRun& run : runs)

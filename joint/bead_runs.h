@@ -36,6 +36,11 @@ std::vector<BeadRun> bead_runs(const PerimeterSide& side,
                                const EnclosedSpace& space,
                                const Adhesive& adhesive);
 
+/// The runs of every side, in the order of the sides.
+std::vector<BeadRun> bead_runs(const Perimeter& perimeter,
+                               const EnclosedSpace& space,
+                               const Adhesive& adhesive);
+
 /// What a set of runs takes: each run's section times its length.
 Volume bead_volume(const std::vector<BeadRun>& runs);
 

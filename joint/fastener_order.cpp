@@ -11,16 +11,8 @@
 namespace sheerlap {
 namespace {
 
-/// One kind of piece, so many in each boat.
-struct Pieces {
-  std::string item;
-  std::size_t in_a_boat = 0;
-  std::size_t box = 1;
-  std::optional<double> box_price;
-};
-
 /// @returns  how many are ordered, spares included
-double add(OrderPart& part, const Pieces& pieces, const OrderRules& rules) {
+double add(OrderPart& part, const FastenerPieces& pieces, const OrderRules& rules) {
   const auto used = static_cast<double>(rules.boats * pieces.in_a_boat);
   const auto need = static_cast<double>(whole_packs(used * (1 + rules.spare), 1));
   const auto box = static_cast<double>(pieces.box);
@@ -42,25 +34,18 @@ double add(OrderPart& part, const Pieces& pieces, const OrderRules& rules) {
 
 std::string_view number_word(std::size_t number) { return number == 1 ? "one" : "two"; }
 
-/// What goes with the bolts, so many with each, spare bolts too.
-struct Hardware {
-  std::string item;
-  const char* words;  ///< "nut", "washers"
-  std::size_t with_each;
-};
-
 void add_hardware(OrderPart& part,
-                  const Hardware& hardware,
+                  const FastenerPieces& hardware,
                   double bolts_used,
                   double bolts_ordered) {
-  const auto each = static_cast<double>(hardware.with_each);
+  const auto each = static_cast<double>(hardware.with_a_bolt);
   const double need = bolts_ordered * each;
   const auto line = [&](const char* what, double amount, std::string basis) {
     part.allowances.push_back(
         {hardware.item, what, amount, "pieces", std::move(basis)});
   };
   const std::string basis =
-      fmt::format("{} {} a bolt", number_word(hardware.with_each), hardware.words);
+      fmt::format("{} {} a bolt", number_word(hardware.with_a_bolt), hardware.words);
   line("in the boats", bolts_used * each, basis);
   line("spares", need - bolts_used * each, basis + ", for the spare bolts");
   line("box rounding", 0, "by the piece");
@@ -68,35 +53,55 @@ void add_hardware(OrderPart& part,
                         static_cast<std::size_t>(need), std::nullopt, std::nullopt});
 }
 
+FastenerPieces hardware(const std::string& item,
+                        const char* words,
+                        std::size_t with_a_bolt,
+                        std::size_t bolts) {
+  FastenerPieces pieces;
+  pieces.item = item;
+  pieces.in_a_boat = with_a_bolt * bolts;
+  pieces.with_a_bolt = with_a_bolt;
+  pieces.words = words;
+  return pieces;
+}
+
 }  // namespace
 
-OrderPart fastener_order(const FastenerChoice& choice,
-                         const Schedule& schedule,
-                         const OrderRules& rules) {
+std::vector<FastenerPieces> fastener_pieces(const FastenerChoice& choice,
+                                            const Schedule& schedule) {
   const FastenerSpec& spec = schedule.fastener;
   std::map<Length, std::size_t> by_length;
   std::size_t unserved = 0;
   for (const DrillStation& station : schedule.stations)
     station.length ? ++by_length[*station.length] : ++unserved;
+  std::vector<FastenerPieces> pieces;
+  for (const auto& [length, count] : by_length)
+    pieces.push_back({fastener_name(spec, length), count, choice.box.value_or(1),
+                      choice.box_price, true});
+  if (unserved > 0)
+    pieces.push_back(
+        {fastener_name(spec) + ", of a length not in stock", unserved, 1, {}});
+  const std::size_t bolts = schedule.stations.size();
+  if (spec.kind != FastenerKind::Bolt || bolts == 0) return pieces;
+  pieces.push_back(hardware("nut " + spec.size, "nut", 1, bolts));
+  if (spec.washers > 0)
+    pieces.push_back(hardware("washer " + spec.size,
+                              spec.washers == 1 ? "washer" : "washers", spec.washers,
+                              bolts));
+  return pieces;
+}
+
+OrderPart fastener_order(const FastenerChoice& choice,
+                         const Schedule& schedule,
+                         const OrderRules& rules) {
+  const auto used = static_cast<double>(rules.boats * schedule.stations.size());
   OrderPart part;
   double ordered = 0;
-  for (const auto& [length, count] : by_length)
-    ordered += add(
-        part,
-        {fastener_name(spec, length), count, choice.box.value_or(1), choice.box_price},
-        rules);
-  if (unserved > 0)
-    ordered +=
-        add(part, {fastener_name(spec) + ", of a length not in stock", unserved, 1, {}},
-            rules);
-  if (spec.kind == FastenerKind::Bolt && !schedule.stations.empty()) {
-    const auto used = static_cast<double>(rules.boats * schedule.stations.size());
-    add_hardware(part, {"nut " + spec.size, "nut", 1}, used, ordered);
-    if (spec.washers > 0)
-      add_hardware(part,
-                   {"washer " + spec.size, spec.washers == 1 ? "washer" : "washers",
-                    spec.washers},
-                   used, ordered);
+  for (const FastenerPieces& pieces : fastener_pieces(choice, schedule)) {
+    if (pieces.with_a_bolt == 0)
+      ordered += add(part, pieces, rules);
+    else
+      add_hardware(part, pieces, used, ordered);
   }
   return part;
 }

@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "joint/sheets/order_workbook.h"
+
 namespace sheerlap {
 namespace {
 
@@ -14,7 +16,10 @@ struct Sheet {
 
 /// All sheets, in the order they are written in.
 const std::vector<Sheet>& all_sheets() {
-  static const std::vector<Sheet> all{};
+  static const std::vector<Sheet> all{
+      {"order.xlsx", [](const Job& job) { return job.adhesive && job.order; },
+       order_workbook},
+  };
   return all;
 }
 
