@@ -50,12 +50,8 @@ std::string value_against_limit(const Check& check, const NumberStyle& style) {
 }
 
 std::string check_text(const Check& check, const NumberStyle& style) {
-  std::string text =
-      fmt::format("{} {}: {}", check.state == CheckState::Fail ? "FAIL" : "WARN",
-                  check.id, style.sentence(capitalised(check.what)));
-  if (check.limit) text += ": " + value_against_limit(check, style);
-  if (!check.source.empty()) text += fmt::format(" ({})", style.sentence(check.source));
-  return text;
+  return fmt::format("{} {}: {}", check.state == CheckState::Fail ? "FAIL" : "WARN",
+                     check.id, check_sentence(check, style));
 }
 
 }  // namespace
@@ -73,6 +69,13 @@ std::string verdict_line(const Checks& checks) {
     return fmt::format("LOOK FIRST: none of {} fails, {}; see the list.", all, warn);
   if (checks.empty()) return "GO ON: nothing was found wrong.";
   return fmt::format("GO ON: {} with nothing found wrong.", all);
+}
+
+std::string check_sentence(const Check& check, const NumberStyle& style) {
+  std::string text = style.sentence(capitalised(check.what));
+  if (check.limit) text += ": " + value_against_limit(check, style);
+  if (!check.source.empty()) text += fmt::format(" ({})", style.sentence(check.source));
+  return text;
 }
 
 std::string check_list(const Checks& checks, const NumberStyle& style) {

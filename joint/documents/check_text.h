@@ -11,6 +11,9 @@ namespace sheerlap {
 /// One line a foreman understands: whether to stop, to look first, or to go on.
 std::string verdict_line(const Checks& checks);
 
+/// What a check asks, what there is against its limit, and where the limit comes from.
+std::string check_sentence(const Check& check, const NumberStyle& style);
+
 /// The checks that fail, then those that warn, with value, limit and source; empty if
 /// there is none.
 std::string check_list(const Checks& checks, const NumberStyle& style);

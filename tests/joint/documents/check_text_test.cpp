@@ -29,6 +29,13 @@ BOOST_AUTO_TEST_CASE(the_verdict_is_that_of_the_worst_check) {
              "STOP: 2 of 2 checks fail; see the list before you cut or drill.");
 }
 
+BOOST_AUTO_TEST_CASE(a_check_in_a_sentence_says_value_limit_and_source) {
+  BOOST_TEST(check_sentence(check_of(CheckState::Warn, 3), in_mm) ==
+             "Least gap: 3 mm against 2 mm (the data sheet)");
+  BOOST_TEST(check_sentence(check_of(CheckState::Pass, 25.4, 12.7), in_inches) ==
+             "Least gap: 1 in against 0.5 in (the data sheet)");
+}
+
 BOOST_AUTO_TEST_CASE(failed_checks_are_listed_before_warned_ones_and_passed_ones_not) {
   const Checks checks{check_of(CheckState::Warn, 3), check_of(CheckState::Pass, 4),
                       check_of(CheckState::Fail, 5)};
