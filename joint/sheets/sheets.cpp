@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "joint/sheets/joint_page.h"
 #include "joint/sheets/order_workbook.h"
 
 namespace sheerlap {
@@ -17,6 +18,8 @@ struct Sheet {
 /// All sheets, in the order they are written in.
 const std::vector<Sheet>& all_sheets() {
   static const std::vector<Sheet> all{
+      {"joint.html", [](const Job& job) { return job.schedule.has_value(); },
+       joint_page},
       {"order.xlsx", [](const Job& job) { return job.adhesive && job.order; },
        order_workbook},
   };

@@ -1,0 +1,45 @@
+#include "joint/sheets/html_text.h"
+
+#include "joint/documents/printable.h"
+
+namespace sheerlap {
+
+std::string html_text(const std::string& text) {
+  std::string safe;
+  for (const char letter : printable(text)) {
+    switch (letter) {
+      case '&':
+        safe += "&amp;";
+        break;
+      case '<':
+        safe += "&lt;";
+        break;
+      case '>':
+        safe += "&gt;";
+        break;
+      case '"':
+        safe += "&quot;";
+        break;
+      case '\'':
+        safe += "&#39;";
+        break;
+      default:
+        safe += letter;
+    }
+  }
+  return safe;
+}
+
+std::string script_json(const Json& value) {
+  std::string safe;
+  for (const char letter : value.dump(-1, ' ', false, Json::error_handler_t::replace)) {
+    // "<" stands in strings only: outside them JSON has no use for it
+    if (letter == '<')
+      safe += "\\u003c";
+    else
+      safe += letter;
+  }
+  return safe;
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <string_view>
+
+namespace sheerlap {
+
+/// The page's style and its scripts, in the order they are to run in, as they stand in
+/// the files beside this one.
+extern const std::string_view joint_page_css;
+extern const std::string_view joint_page_record_js;
+extern const std::string_view joint_page_section_js;
+extern const std::string_view joint_page_choice_js;
+extern const std::string_view joint_page_controls_js;
+
+}  // namespace sheerlap

@@ -1,0 +1,135 @@
+#include "joint/sheets/joint_page_head.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+#include "joint/documents/cautions.h"
+#include "joint/documents/check_text.h"
+#include "joint/documents/wording.h"
+#include "joint/sheets/html_text.h"
+
+namespace sheerlap {
+namespace {
+
+std::string item(const std::string& kind, const std::string& html) {
+  return fmt::format("<li{}>{}</li>\n",
+                     kind.empty() ? "" : fmt::format(" class=\"{}\"", kind), html);
+}
+
+std::string checks(const Job& job, const NumberStyle& style) {
+  std::string html;
+  for (const CheckState state : {CheckState::Fail, CheckState::Warn})
+    for (const Check& check : job.checks)
+      if (check.state == state)
+        html += item(
+            word_of(state),
+            fmt::format("<b>{}</b> <code>{}</code> {}",
+                        state == CheckState::Fail ? "FAIL" : "WARN",
+                        html_text(check.id), html_text(check_sentence(check, style))));
+  if (html.empty()) return "<p>No check fails or warns.</p>\n";
+  return "<ul class=\"checks\">\n" + html + "</ul>\n";
+}
+
+std::string at_words(const GapAt& at, const NumberStyle& style) {
+  return fmt::format("{} {} on {} at {} along the sheer, {} down", style.gap(at.gap),
+                     style.unit_name(), side_word(at.side), style.running(at.girth),
+                     style.size_with_unit(at.depth));
+}
+
+std::string run_words(const FitRun& run, const NumberStyle& style) {
+  return fmt::format(
+      "{} on {} from {} to {} along the sheer, worst {} {} at a depth of "
+      "{}",
+      capitalised(word_of(run.verdict)), side_word(run.side), style.running(run.from),
+      style.running(run.to), style.gap(run.worst.gap), style.unit_name(),
+      style.size_with_unit(run.worst.depth));
+}
+
+std::string fit_opening(const Job& job, std::size_t bad, const NumberStyle& style) {
+  const Fit& fit = *job.fit;
+  std::string text = "The lid goes straight down over the box";
+  if (fit.entry.worst < Length())
+    text = fmt::format(
+        "The lid does not go straight down by itself: {} {} are in the "
+        "way on {}",
+        style.gap(-fit.entry.worst), style.unit_name(), side_word(fit.entry.side));
+  text += fmt::format("; the gap is {} the adhesive's window of {} to {}",
+                      bad == 0 ? "everywhere inside" : "not everywhere inside",
+                      style.size(job.joint.adhesive->gap_min),
+                      style.size_with_unit(job.joint.adhesive->gap_max));
+  return text + fmt::format(": least {}; greatest {}; mean {} {}.",
+                            at_words(fit.least, style), at_words(fit.greatest, style),
+                            style.gap(fit.mean), style.unit_name());
+}
+
+std::string fit_words(const Job& job, const NumberStyle& style) {
+  if (!job.fit)
+    return "<p>Not worked out: the joint file has no adhesive to take a gap window "
+           "from.</p>\n";
+  constexpr std::size_t most = 12;
+  std::string list;
+  std::size_t bad = 0;
+  for (const FitRun& run : job.fit->runs) {
+    if (run.verdict == FitVerdict::Good || ++bad > most) continue;
+    list += item("", html_text(run_words(run, style)));
+  }
+  if (bad > most) list += item("", fmt::format("and {} stretches more", bad - most));
+  return fmt::format("<p>{}</p>\n", html_text(fit_opening(job, bad, style))) +
+         (list.empty() ? "" : "<ul>\n" + list + "</ul>\n");
+}
+
+std::string surfaces(const Job& job, const NumberStyle& style) {
+  return item("", fmt::format("Lengths in {}; running girths to {}, pitches and "
+                              "coordinates to {}, gaps to {}. No girth is a sum of "
+                              "rounded pitches.",
+                              style.unit_words(), style.step_name(), style.span_step(),
+                              style.gap_step())) +
+         item("", fmt::format("<b>Drill line</b>: on the lip’s <em>outer</em> face, {} "
+                              "below the sheer. The tape is laid along it.",
+                              style.size_with_unit(job.joint.fastener.line))) +
+         item("",
+              "<b>Girth</b> runs along a curve and always says along which: the "
+              "drill line, the hull’s outer face, or the sheer, which is the hull’s "
+              "trimmed top edge. Starboard and port run from the bow datum aft, the "
+              "transom from its starboard corner.") +
+         item("",
+              "<b>Gap</b>: from the hull’s outer face to the lip’s inner face, "
+              "square to the hull. <b>Depth</b>: straight down from the sheer.") +
+         item("",
+              "X aft, Y to starboard, Z up, where the bit enters the lip’s outer "
+              "face. Drill inboard, square to that face.");
+}
+
+std::string caution_items() {
+  std::string html;
+  for (const std::string& paragraph : cautions())
+    html += item("", html_text(paragraph));
+  return html;
+}
+
+std::string default_words(const Joint& joint, const NumberStyle& style) {
+  std::string html;
+  for (const DefaultUsed& used : joint.defaults)
+    html += item("", fmt::format("<code>{}</code> = {}: {}", html_text(used.key),
+                                 html_text(style.sentence(used.value)),
+                                 html_text(style.sentence(used.why))));
+  if (html.empty()) return "";
+  return "<h3>Defaults used, because the joint file does not say</h3>\n<ul>\n" + html +
+         "</ul>\n";
+}
+
+}  // namespace
+
+std::string page_head(const Job& job, const NumberStyle& style) {
+  return "<section id=\"checks\" class=\"columns\" aria-label=\"Checks, units and "
+         "cautions\">\n<div>\n<h2>Checks that fail or warn</h2>\n" +
+         checks(job, style) + default_words(job.joint, style) +
+         "</div>\n<div>\n<h2>Does the lid fit the box?</h2>\n" + fit_words(job, style) +
+         "<h2>Units and surfaces</h2>\n<ul>\n" + surfaces(job, style) +
+         "</ul>\n<h2>Cautions</h2>\n<ul class=\"cautions\">\n" + caution_items() +
+         "</ul>\n</div>\n</section>\n";
+}
+
+}  // namespace sheerlap

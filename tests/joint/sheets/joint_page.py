@@ -1,0 +1,373 @@
+"""Opens joint.html in a browser and uses it as the yard does, with mouse and with keys.
+
+    joint_page.py PROGRAM FIXTURES
+
+What the page shows is held against result.json of the same run.
+"""
+
+import csv
+import json
+import pathlib
+import shutil
+import subprocess
+import sys
+import tempfile
+import time
+
+from web_driver import Browser
+
+FIXTURES = pathlib.Path(sys.argv[2])
+HOSTILE = "</script><b id='broken'>&amp;\\\" ]]>"
+
+
+def check(fact, claim):
+    if not fact:
+        raise AssertionError(claim)
+
+
+def same(found, expected, claim):
+    check(found == expected, f"{claim}: found {found!r}, expected {expected!r}")
+
+
+class Boat:
+    """A boat of fixtures/ worked out, its joint file changed by replacements."""
+
+    def __init__(self, program, work, name, replacements=(), boat="demo-640"):
+        folder = work / name
+        shutil.copytree(FIXTURES / boat, folder, ignore=shutil.ignore_patterns("golden"))
+        joint = folder / "joint.toml"
+        text = joint.read_text(encoding="utf-8")
+        for old, new in replacements:
+            check(old in text, f"{boat} has no {old!r} to replace")
+            text = text.replace(old, new, 1)
+        joint.write_text(text, encoding="utf-8")
+        done = subprocess.run([program, "job", "joint.toml", "--out", "papers", "--quiet"],
+                              cwd=folder, capture_output=True, text=True, timeout=60)
+        check(done.returncode in (0, 1), f"{name}: {done.stderr}")
+        self.page = folder / "papers" / "joint.html"
+        self.result = json.loads((folder / "papers" / "result.json").read_text(encoding="utf-8"))
+        self.holes = self.result["schedule"]
+        self.url = self.page.as_uri()
+
+
+def quiet(browser, where):
+    """Nothing on the console, no report of the content policy, nothing fetched."""
+    said = [entry["message"] for entry in browser.log("browser")]
+    same(said, [], f"the console is silent {where}")
+    for entry in browser.log("performance"):
+        message = json.loads(entry["message"])["message"]
+        if message["method"] != "Network.requestWillBeSent":
+            continue
+        url = message["params"]["request"]["url"]
+        check(url.startswith(("file:", "data:", "blob:", "about:")), f"{where} fetches {url}")
+    same(browser.run("return performance.getEntriesByType('resource').length"), 0,
+         f"resources {where}")
+
+
+def chosen(browser):
+    """Where a hole shows as chosen: its mark by plan, charts, schedule, panel and bar."""
+    return browser.run("""
+      const marks = (parts) => [...document.querySelectorAll(parts)].map((one) => one.dataset.mark);
+      return [marks('.plan .hole.chosen[aria-selected=true]'),
+        marks('.chart .hole.chosen[aria-selected=true]'), marks('tbody.hole.chosen'),
+        [document.getElementById('hole-name').textContent.split(',')[0]],
+        [document.getElementById('bar-words').textContent.split(',')[0]],
+        [location.hash.slice(1)]];""")
+
+
+def is_chosen(browser, mark, by):
+    same(chosen(browser), [[mark]] * 6, f"a hole chosen {by} shows everywhere")
+
+
+def holes_stand_where_they_are(browser, boat):
+    drawn = browser.run("""return [...document.querySelectorAll('.plan .hole')].map((hole) => {
+      const dot = hole.querySelector('.dot');
+      return [hole.dataset.mark, dot.cx.baseVal.value, dot.cy.baseVal.value]; })""")
+    same([mark for mark, _, _ in drawn], [hole["mark"] for hole in boat.holes], "holes in plan")
+    for (mark, x, y), hole in zip(drawn, boat.holes):
+        # written to 0.001 mm, kept by the browser as a float of 24 bits: 0.0005 mm each
+        check(abs(x - hole["x"]) <= 0.001 and abs(-y - hole["y"]) <= 0.001,
+              f"{mark} stands at {x}, {-y} in plan, at {hole['x']}, {hole['y']} in the result")
+    ticks = browser.run("""return [...document.querySelectorAll('.chart .hole')].map((one) =>
+      one.dataset.mark)""")
+    same(ticks, [hole["mark"] for hole in boat.holes], "holes in the charts")
+
+
+def choosing(browser, boat):
+    browser.click(".plan [data-mark='S12'] .dot")
+    is_chosen(browser, "S12", "in the plan")
+    because = boat.holes[11]["because"]
+    check(because in browser.run("return document.getElementById('hole-because').textContent"),
+          f"the panel says why S12 is there: {because}")
+    browser.click("#schedule-table [data-mark='P30'] button")
+    is_chosen(browser, "P30", "in the schedule")
+    browser.run("""document.querySelector(".chart [data-mark='T04']").dispatchEvent(
+      new MouseEvent('click', {bubbles: true}))""")
+    is_chosen(browser, "T04", "in a chart")
+    browser.click("#bar [data-step='1']")
+    is_chosen(browser, "T05", "by the next button")
+    section = browser.run("return document.querySelector('#section svg').getAttribute('aria-label')")
+    check(section.startswith("Section at T05"), f"the section is that of the chosen hole: {section}")
+
+
+def shown_rows(browser):
+    return browser.run("""return [...document.querySelectorAll('tbody.hole')].filter((row) =>
+      row.offsetHeight > 0).map((row) => row.dataset.mark)""")
+
+
+def set_control(browser, name, value):
+    browser.run("""const control = document.getElementById(arguments[0]);
+      if (control.type === 'checkbox') control.checked = arguments[1]; else control.value = arguments[1];
+      control.dispatchEvent(new Event('input', {bubbles: true}))""", name, value)
+
+
+def filters(browser, boat):
+    marks = [hole["mark"] for hole in boat.holes]
+    set_control(browser, "filter-side", "port")
+    same(shown_rows(browser), [mark for mark in marks if mark[0] == "P"], "rows of port")
+    set_control(browser, "filter-side", "")
+    set_control(browser, "filter-jig", "J-S2")
+    same(shown_rows(browser), [hole["mark"] for hole in boat.holes
+                               if "J-S2" in (hole["jig"], hole["next_jig"])], "rows of a jig")
+    set_control(browser, "filter-jig", "")
+    browser.type("#filter-text", "fuel fill")
+    found = shown_rows(browser)
+    check({hole["mark"] for hole in boat.holes if "fuel fill" in hole["because"]} <= set(found)
+          and len(found) < len(marks), f"a search finds reasons: {found}")
+    set_control(browser, "filter-text", "")
+    set_control(browser, "filter-flagged", True)
+    ends = {(side["name"], round(girth, 3)) for side in boat.result["layout"]["sides"]
+            for bridge in side["bridged"] for girth in (bridge["from"], bridge["to"])}
+    same(shown_rows(browser), [hole["mark"] for hole in boat.holes
+                               if (hole["side"], round(hole["girth"], 3)) in ends
+                               or hole["drill_depth"] is None], "bridged or flagged rows")
+    browser.click("#filter button[type=reset]")
+    time.sleep(0.1)
+    same(shown_rows(browser), marks, "all rows")
+
+
+def ticks_and_readings(browser, boat):
+    """Ticked and read on hull 17; left as S01 and P05 drilled, S01 read twice."""
+    browser.click("#schedule-table [data-mark='P05'] input")
+    browser.run("""const number = document.getElementById('hull-number');
+      number.value = '17'; number.dispatchEvent(new Event('change'))""")
+    browser.click(".plan [data-mark='S01'] .dot")
+    browser.click("#hole-drilled")
+    for state, top, low in (("dry", "3,25", "4.5"), ("after", "", "0.9")):
+        set_control(browser, "gap-state", state)
+        browser.run("document.getElementById('gap-state').dispatchEvent(new Event('change'))")
+        browser.type("#gap-top", top)
+        browser.type("#gap-low", low)
+        browser.click("#reading button")
+    browser.type("#gap-top", "two")
+    browser.click("#reading button")
+    check("not a gap" in browser.run("return document.getElementById('reading-says').textContent"),
+          "a reading that is no number is refused")
+    set_control(browser, "filter-open", True)
+    check("S01" not in shown_rows(browser) and "S02" in shown_rows(browser), "rows not yet drilled")
+    browser.go(boat.url)
+    is_kept(browser, "after a reload")
+
+
+def is_kept(browser, when):
+    state = browser.run("""const row = (mark) => document.querySelector(`tbody[data-mark=${mark}]`);
+      return [document.getElementById('hull-number').value,
+        [...document.querySelectorAll('tbody.drilled')].map((one) => one.dataset.mark),
+        [...document.querySelectorAll('.plan .drilled')].map((one) => one.dataset.mark),
+        row('S01').querySelector('.read').textContent]""")
+    same(state, ["17", ["S01", "P05"], ["S01", "P05"],
+                 "; gap read dry 3.25 / 4.5; after – / 0.9 !"], f"ticks and readings {when}")
+
+
+def saved_file(browser, downloads):
+    browser.click("#save")
+    for _ in range(100):
+        files = list(downloads.glob("*.csv"))
+        if files:
+            return files[0]
+        time.sleep(0.05)
+    raise AssertionError("no file of readings was saved")
+
+
+def round_trip(browser, boat, downloads):
+    file = saved_file(browser, downloads)
+    with open(file, encoding="utf-8", newline="") as text:
+        rows = list(csv.DictReader(text))
+    girth = {hole["mark"]: hole["girth"] for hole in boat.holes}
+    same([[row[key] for key in ("side", "mark", "gap_top", "gap_low", "state", "drilled", "hull")]
+          for row in rows],
+         [["starboard", "S01", "3.25", "4.5", "dry", "yes", "17"],
+          ["starboard", "S01", "", "0.9", "after", "yes", "17"],
+          ["port", "P05", "", "", "", "yes", "17"]], "the saved file")
+    check(all(abs(float(row["girth"]) - girth[row["mark"]]) < 0.001 for row in rows),
+          "girths of the saved file")
+    browser.click("#clear")
+    browser.click("#clear")
+    same(browser.run("return [document.querySelectorAll('tbody.drilled').length, localStorage.getItem("
+                     "recordKey('17'))]"), [0, None], "a cleared hull")
+    load(browser, file)
+    is_kept(browser, "loaded from the file")
+    return file
+
+
+def load(browser, file):
+    browser.run("document.getElementById('message').textContent = ''")
+    browser.type("#load", str(file))
+    for _ in range(100):
+        message = browser.run("return document.getElementById('message').textContent")
+        if message:
+            return message
+        time.sleep(0.05)
+    raise AssertionError(f"nothing is said of {file}")
+
+
+def wrong_files(browser, good, work):
+    text = good.read_text(encoding="utf-8")
+    for old, new, said in (("side,girth", "x,y", "no side, girth"), ("S01", "S99", "no hole “S99”"),
+                           ("4.5", "wide", "not a gap"), (",dry", ",wet", "state"),
+                           ("starboard", "port", "is on starboard")):
+        file = work / "wrong.csv"
+        file.write_text(text.replace(old, new, 1), encoding="utf-8")
+        message = load(browser, file)
+        check("not loaded" in message and said in message, f"a file with {new}: {message}")
+        is_kept(browser, f"after a refused file with {new}")
+    layout = browser.run("return page.layout")
+    (work / "wrong.csv").write_text(text.replace(layout, "0" * 16), encoding="utf-8")
+    check("another layout" in load(browser, work / "wrong.csv"), "a file of another layout is refused")
+
+
+def other_boats(browser, program, work, boat):
+    browser.run("""const number = document.getElementById('hull-number');
+      number.value = '18'; number.dispatchEvent(new Event('change'))""")
+    same(browser.run("return document.querySelectorAll('tbody.drilled').length"), 0, "another hull's ticks")
+    changed = Boat(program, work, "changed", [("pitch_max = 150", "pitch_max = 140")])
+    browser.go(changed.url)
+    same(browser.run("return document.querySelectorAll('tbody.drilled').length"), 0,
+         "ticks in a changed layout")
+    check("another layout" in browser.run("return document.getElementById('message').textContent"),
+          "the page says that ticks of another layout exist")
+    quiet(browser, "a changed layout")
+    browser.go(boat.url)
+    browser.run("""const number = document.getElementById('hull-number');
+      number.value = '17'; number.dispatchEvent(new Event('change'))""")
+    is_kept(browser, "after another boat")
+    return changed
+
+
+def focused(browser):
+    return browser.run("""const part = document.activeElement;
+      return [part.closest('.hole')?.dataset.mark ?? part.id, part.closest('.roving')?.tagName ?? '',
+        getComputedStyle(part.querySelector('.ring') ?? part).strokeDasharray !== 'none' ||
+        getComputedStyle(part).outlineStyle !== 'none']""")
+
+
+def keyboard(browser, boat):
+    browser.go(boat.url)
+    for _ in range(60):
+        browser.press("Tab")
+        if focused(browser)[1] == "g":
+            break
+    same(focused(browser), ["S01", "g", True], "Tab comes to the first hole in plan, seen to be there")
+    browser.press("Right", "Down", "Right", "Left")
+    same(focused(browser)[0], "S03", "arrow keys go from hole to hole")
+    browser.press("Enter")
+    is_chosen(browser, "S03", "by Enter")
+    browser.press("End", "Space")
+    same(focused(browser)[0], boat.holes[-1]["mark"], "End goes to the last hole")
+    same(browser.run("return document.querySelector('.plan .hole:last-child').getAttribute('aria-checked')"),
+         "true", "Space ticks")
+    browser.press("Space", "Home")
+    for _ in range(80):
+        browser.press("Tab")
+        if focused(browser)[1] == "TABLE":
+            break
+    same(focused(browser), ["S03", "TABLE", True], "Tab comes to the schedule, at the chosen hole")
+    browser.press("PageDown", "Enter")
+    is_chosen(browser, "S13", "by Enter in the schedule")
+    for _ in range(80):
+        browser.press("Shift+Tab")
+        if focused(browser)[0] == "gap-top":
+            break
+    browser.press("2", ".", "5", "Enter")
+    check("dry 2.5" in browser.run("return document.querySelector('tbody[data-mark=S13] .read').textContent"),
+          "a reading is typed and kept by keys alone")
+    reached = browser.run("""return [...document.querySelectorAll('button, a[href], input, select')].filter(
+      (one) => one.tabIndex < 0 && !one.closest('.roving')).length""")
+    same(reached, 0, "controls that Tab does not come to")
+
+
+def prints(browser, boat, work):
+    set_control(browser, "filter-side", "transom")
+    pdf = work / "page.pdf"
+    pdf.write_bytes(browser.print())
+    text = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True,
+                          timeout=30, check=True).stdout
+    pages = text.rstrip("\f").split("\f")
+    words = set(text.split())
+    lacking = [hole["mark"] for hole in boat.holes if hole["mark"] not in words]
+    same(lacking, [], "holes that the printed schedule lacks, a filter set")
+    heads = sum("below each: why the hole is there" in page for page in pages)
+    rows = sum("nearest keep-out" in page and "clear of" in page or "equal space" in page for page in pages)
+    check(heads >= 3 and heads >= rows - 1, f"the heading is on each page: {heads} of {rows}")
+    check("Show all" not in text and "Not yet drilled" not in text, "controls are printed")
+    check("50 mm when printed full size" in text, "the check bar is printed")
+    check("S13, starboard" in text, "the chosen hole is printed")
+    set_control(browser, "filter-side", "")
+
+
+def narrow(browser, boat):
+    browser._ask("POST", "/goog/cdp/execute", {"cmd": "Emulation.setDeviceMetricsOverride", "params": {
+        "width": 390, "height": 800, "deviceScaleFactor": 1, "mobile": True}})
+    browser.go(boat.url)
+    same(browser.run("return [innerWidth, document.documentElement.scrollWidth]"), [390, 390],
+         "a phone's page is as wide as the phone")
+    browser._ask("POST", "/goog/cdp/execute", {"cmd": "Emulation.clearDeviceMetricsOverride", "params": {}})
+
+
+def hostile(browser, program, work):
+    toml = json.dumps(HOSTILE)
+    boat = Boat(program, work, "hostile", [('"Demo 640"', toml), ('"fuel fill"', toml),
+                                           ('"outboard well"', toml), ('"two-part methacrylate paste"', toml)])
+    browser.go(boat.url)
+    same(browser.run("return [document.querySelector('h1').textContent, page.title, "
+                     "document.querySelectorAll('#broken, main b b').length]"),
+         [HOSTILE, HOSTILE, 0], "a title that looks like markup")
+    browser.click(".plan [data-mark='S35'] .dot")
+    is_chosen(browser, "S35", "on a boat with a hostile title")
+    quiet(browser, "with a hostile title")
+
+
+def main(program):
+    with tempfile.TemporaryDirectory() as folder:
+        work = pathlib.Path(folder)
+        downloads = work / "downloads"
+        downloads.mkdir()
+        boat = Boat(program, work, "boat")
+        check(boat.page.stat().st_size < 400_000, f"the page has {boat.page.stat().st_size} bytes")
+        same(Boat(program, work, "again").page.read_bytes(), boat.page.read_bytes(), "the page of a second run")
+        browser = Browser(downloads)
+        try:
+            browser.go(boat.url)
+            holes_stand_where_they_are(browser, boat)
+            choosing(browser, boat)
+            filters(browser, boat)
+            ticks_and_readings(browser, boat)
+            quiet(browser, "the page in use")
+            good = round_trip(browser, boat, downloads)
+            wrong_files(browser, good, work)
+            other_boats(browser, program, work, boat)
+            keyboard(browser, boat)
+            prints(browser, boat, work)
+            narrow(browser, boat)
+            quiet(browser, "the page by keys")
+            hostile(browser, program, work)
+        finally:
+            browser.close()
+    print("joint.html: holes, choice, filters, ticks, readings, keys, print and hostile text as they should be")
+
+
+if __name__ == "__main__":
+    try:
+        main(str(pathlib.Path(sys.argv[1]).resolve()))
+    except AssertionError as error:
+        sys.exit(f"joint.html: {error}")
