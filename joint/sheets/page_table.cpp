@@ -22,9 +22,10 @@ Across across_of(Align align) {
 }
 
 Lettering lettering(const PageTable& table, std::size_t column) {
-  return {.height_mm = table.letter_mm,
-          .bold = table.columns[column].bold,
-          .across = across_of(table.columns[column].align),
+  const PageColumn& asked = table.columns[column];
+  return {.height_mm = asked.letter_mm > 0 ? asked.letter_mm : table.letter_mm,
+          .bold = asked.bold,
+          .across = across_of(asked.align),
           .upright = Upright::Middle};
 }
 
@@ -67,19 +68,23 @@ double row_height(Page& page,
                   const PageTable& table,
                   const PageRow& row,
                   const std::vector<double>& widths) {
-  const double line_mm = line_pitch * table.letter_mm;
-  const double one_line = table.letter_mm + 2 * above_mm;
-  double height = std::max(one_line, table.least_row_mm);
+  const auto framed = [](double words_mm, double letter_mm) {
+    return words_mm - (line_pitch - 1) * letter_mm + 2 * above_mm;
+  };
+  double height = std::max(framed(line_pitch * table.letter_mm, table.letter_mm),
+                           table.least_row_mm);
   if (spans_table(row.look)) {
     const double words = page.paragraph_height(row.cells[0], sum(widths) - 2 * side_mm,
                                                banner_lettering(table, row.look));
-    return std::max(height, words - line_mm + one_line);
+    return std::max(height, framed(words, table.letter_mm));
   }
   for (std::size_t k = 0; k < widths.size(); ++k) {
-    if (!table.columns[k].wraps) continue;
-    const double words = page.paragraph_height(row.cells[k], widths[k] - 2 * side_mm,
-                                               lettering(table, k));
-    height = std::max(height, words - line_mm + one_line);
+    const Lettering letters = lettering(table, k);
+    const double words =
+        table.columns[k].wraps
+            ? page.paragraph_height(row.cells[k], widths[k] - 2 * side_mm, letters)
+            : line_pitch * letters.height_mm;
+    height = std::max(height, framed(words, letters.height_mm));
   }
   return height;
 }
@@ -111,9 +116,9 @@ PlacedTable::PlacedTable(Page& page, const PageTable& table, double width_mm)
   std::size_t lines = 0;
   for (const PageColumn& column : table.columns)
     lines = std::max(lines, column.heading.size());
-  heading_mm_ = table.letter_mm + 2 * above_mm;
   if (lines > 0)
-    heading_mm_ += static_cast<double>(lines - 1) * line_pitch * table.letter_mm;
+    heading_mm_ = table.letter_mm + 2 * above_mm +
+                  static_cast<double>(lines - 1) * line_pitch * table.letter_mm;
   for (const PageRow& row : table.rows) {
     assert(spans_table(row.look) || row.cells.size() == table.columns.size());
     rows_mm_.push_back(row_height(page, table, row, widths_mm_));
@@ -171,6 +176,7 @@ double PlacedTable::draw(Page& page,
 }
 
 double PlacedTable::draw_heading(Page& page, Point2 top_left) const {
+  if (heading_mm_ == 0) return 0;
   Box box{top_left.x(), top_left.y(), 0, heading_mm_};
   for (std::size_t k = 0; k < table_.columns.size(); ++k) {
     box.width = widths_mm_[k];
@@ -229,7 +235,10 @@ void PlacedTable::draw_cell(Page& page,
   if (cell.empty() && what.look == RowLook::Barred) cross_out(page, box);
   const double room = box.width - 2 * side_mm;
   if (asked.wraps && page.width_of(cell, words) > room) {
-    page.paragraph({words_x(box, asked.align), box.top + above_mm}, cell, room, words);
+    const double height =
+        page.paragraph_height(cell, room, words) - (line_pitch - 1) * words.height_mm;
+    page.paragraph({words_x(box, asked.align), box.centre().y() - height / 2}, cell,
+                   room, words);
     return;
   }
   page.fitted({words_x(box, asked.align), box.centre().y()}, cell, room, words);

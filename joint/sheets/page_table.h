@@ -20,6 +20,7 @@ struct PageColumn {
   /// Whether its cells may run over several lines where the table is too wide.
   bool wraps = false;
   bool bold = false;
+  double letter_mm = 0;  ///< of its cells; the table's if 0
 };
 
 /// How a row is to be taken.
@@ -53,6 +54,7 @@ class PlacedTable {
   /// @param table  outlives this
   PlacedTable(Page& page, const PageTable& table, double width_mm);
 
+  /// The height of the heading; 0 where no column has one.
   double heading_mm() const { return heading_mm_; }
   double row_mm(std::size_t row) const { return rows_mm_[row]; }
   const std::vector<double>& widths_mm() const { return widths_mm_; }

@@ -142,7 +142,7 @@ void draw_field(Page& page,
                 const Box& box,
                 const std::string& name,
                 const std::string& value) {
-  draw_named(page, box, {1, name, value});
+  draw_named(page, box, {1, name, value, true});
 }
 
 }  // namespace sheerlap

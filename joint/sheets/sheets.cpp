@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "joint/sheets/drill_sheet.h"
 #include "joint/sheets/joint_page.h"
 #include "joint/sheets/order_workbook.h"
 
@@ -15,11 +16,23 @@ struct Sheet {
   Result<std::string> (*make)(const Job& job, const SheetStyle& style);
 };
 
+template <SideName side>
+Sheet drill_sheet_of() {
+  return {"drill-" + side_word(side) + ".pdf",
+          [](const Job& job) { return has_drill_sheet(job, side); },
+          [](const Job& job, const SheetStyle& style) {
+            return drill_sheet(job, side, style);
+          }};
+}
+
 /// All sheets, in the order they are written in.
 const std::vector<Sheet>& all_sheets() {
   static const std::vector<Sheet> all{
       {"joint.html", [](const Job& job) { return job.schedule.has_value(); },
        joint_page},
+      drill_sheet_of<SideName::Starboard>(),
+      drill_sheet_of<SideName::Port>(),
+      drill_sheet_of<SideName::Transom>(),
       {"order.xlsx", [](const Job& job) { return job.adhesive && job.order; },
        order_workbook},
   };
