@@ -106,6 +106,12 @@ JigRules read_jig(TomlTable& root) {
                          .otherwise(Length::mm(1300), "1300 mm", common_practice);
   rules.bush = table.length("bush", bounds::above_zero)
                    .otherwise(Length::mm(8), "8 mm", "from memory, confirm");
+  constexpr std::array sides{Choice<PlateSide>{"outer", PlateSide::Outer},
+                             Choice<PlateSide>{"lip", PlateSide::Lip}};
+  rules.plate = table.length("plate", bounds::from_zero)
+                    .otherwise(Length(), "0 mm", "a strip of film or paper");
+  rules.marks = table.choice("marks", sides)
+                    .otherwise(PlateSide::Outer, "outer", common_practice);
   table.refuse_unknown_keys();
   return rules;
 }

@@ -112,6 +112,8 @@ what = "lifting eye strap"
 
 [jig]
 length_max = 1300             # of one piece of the drill jig
+plate = 0                     # thickness of the strip bent onto the lip; 0: film or paper
+marks = "outer"               # the side it is marked on, flat: outer or lip
 bush = 8                      # outer diameter of the drill bush
 
 [shop]

@@ -28,19 +28,24 @@ Length piece_length(Length run, const JigRules& rules);
 /// it be; not above 0 if its ends alone are longer.
 Length longest_run(const JigRules& rules);
 
-/// The fewest pieces of jig that drill every hole, none longer on the drill line, from
-/// its first hole to its last, than `run_max`.
+/// What a piece of jig may not pass.
+struct JigLimits {
+  Length run_max;     ///< > 0; on the drill line, from the first hole to the last
+  Length radius_min;  ///< a bend tighter than this in plan has a piece of its own
+};
+
+/// The fewest pieces of jig that drill every hole.
 ///
 /// Neighbours share one hole, by which the next is indexed, but where a corner or an
 /// opening ends a piece, or where the space to the next hole is longer than a piece may
-/// be.
+/// be. A tight bend has its own piece, from the last hole before it to the first after
+/// it.
 ///
 /// @param stations    of the perimeter, side by side, by girth
-/// @param run_max     > 0
 /// @source  derived: each piece taken as long as it may be is a fewest cover
 std::vector<JigSegment> jig_segments(const Perimeter& perimeter,
                                      const std::vector<DrillStation>& stations,
-                                     Length run_max);
+                                     const JigLimits& limits);
 
 /// Whether a corner or an opening of the side lies between two girths of the drill
 /// line.

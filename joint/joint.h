@@ -91,9 +91,14 @@ struct LayoutRules {
   Length round_to;
 };
 
+/// The side of a jig's plate that is marked and seen when it is set out flat.
+enum class PlateSide { Outer, Lip };
+
 struct JigRules {
   Length length_max;
-  Length bush;  ///< outer diameter of the drill bush
+  Length bush;        ///< outer diameter of the drill bush
+  Length plate = {};  ///< thickness of the strip bent onto the lip; 0: film or paper
+  PlateSide marks = PlateSide::Outer;
 };
 
 struct Shop {

@@ -46,7 +46,8 @@ Result<Schedule> schedule(const Joint& joint,
   Schedule result;
   result.fastener = std::move(*spec);
   result.stations = std::move(*stations);
-  result.jigs = jig_segments(perimeter, result.stations, longest_run(joint.jig));
+  result.jigs = jig_segments(perimeter, result.stations,
+                             {longest_run(joint.jig), joint.layout.radius_min});
   assign_jigs(result);
   result.datums = side_datums(perimeter);
   result.check_lines = check_lines(perimeter, result.stations, result.jigs);

@@ -133,6 +133,8 @@ factor_fastener = 3
 [jig]
 length_max = 1200
 bush = 10
+plate = 3
+marks = "lip"
 
 [shop]
 temperature = 21

@@ -66,6 +66,8 @@ BOOST_AUTO_TEST_CASE(the_fastening_is_read_as_written) {
   BOOST_TEST(joint.places[1].by_x);
   BOOST_TEST(joint.places[1].at.in_mm() == 2500.0);
   BOOST_TEST(joint.jig.length_max.in_mm() == 1200.0);
+  BOOST_TEST(joint.jig.plate.in_mm() == 3.0);
+  BOOST_TEST((joint.jig.marks == PlateSide::Lip));
 }
 
 BOOST_AUTO_TEST_CASE(the_supplies_are_read_as_written) {
@@ -121,7 +123,9 @@ BOOST_AUTO_TEST_CASE(every_default_used_is_on_record) {
       {"layout.radius_min", "150 mm", practice},
       {"layout.round_to", "1 mm", practice},
       {"jig.length_max", "1300 mm", practice},
-      {"jig.bush", "8 mm", "from memory, confirm"}};
+      {"jig.bush", "8 mm", "from memory, confirm"},
+      {"jig.plate", "0 mm", "a strip of film or paper"},
+      {"jig.marks", "outer", practice}};
   BOOST_TEST_REQUIRE(joint.defaults.size() == expected.size());
   for (std::size_t i = 0; i < expected.size(); ++i) {
     BOOST_TEST(joint.defaults[i].key == expected[i].key);

@@ -40,7 +40,8 @@ Lines lines_of(const Joint& joint, const Girths& girths) {
   BOOST_TEST_REQUIRE(spec.has_value());
   auto stations = drill_stations(joint, perimeter, layout_at(girths), *spec);
   BOOST_TEST_REQUIRE(stations.has_value());
-  const auto jigs = jig_segments(perimeter, *stations, joint.jig.length_max);
+  const auto jigs = jig_segments(perimeter, *stations,
+                                 {joint.jig.length_max, joint.layout.radius_min});
   return {*stations, check_lines(perimeter, *stations, jigs)};
 }
 

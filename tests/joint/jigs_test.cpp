@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <boost/test/unit_test.hpp>
 #include <limits>
+#include <numbers>
 #include <random>
 
 #include "tests/joint/example_joint.h"
@@ -25,7 +26,8 @@ std::vector<DrillStation> stations_at(const std::vector<double>& girths) {
 std::vector<JigSegment> jigs_of(const Joint& joint,
                                 const std::vector<double>& girths,
                                 double length_max) {
-  return jig_segments(perimeter_of(joint), stations_at(girths), Length::mm(length_max));
+  return jig_segments(perimeter_of(joint), stations_at(girths),
+                      {Length::mm(length_max), joint.layout.radius_min});
 }
 
 /// The fewest pieces by trying every one that ends at each hole.
@@ -87,6 +89,41 @@ BOOST_AUTO_TEST_CASE(an_opening_ends_a_piece) {
   const auto jigs = jigs_of(joint, {100, 200, 290, 610, 700}, 1300);
   BOOST_TEST_REQUIRE(jigs.size() == 2u);
   BOOST_TEST(jigs[1].first == 3u);
+}
+
+/// A level half boat with a straight side to x = 1000 and a quarter circle of 120 from
+/// there to the transom, given every 3 degrees.
+Joint round_cornered_joint() {
+  std::vector<Point3> points{{0, 0, 0}, {0, 300, 0}};
+  for (int x = 100; x <= 1000; x += 100) points.emplace_back(x, 300, 0);
+  for (int i = 1; i <= 30; ++i) {
+    const double angle = i * std::numbers::pi / 60;
+    points.emplace_back(1000 + 120 * std::sin(angle), 180 + 120 * std::cos(angle), 0);
+  }
+  for (int y = 120; y >= 0; y -= 60) points.emplace_back(1120, y, 0);
+  Joint joint = example_joint(points, {});
+  joint.layout.radius_min = Length::mm(150);
+  return joint;
+}
+
+BOOST_AUTO_TEST_CASE(a_bend_tighter_than_the_least_radius_has_its_own_piece) {
+  // derived: the drill line is 8 outside the sheer; its bow corner is at 308, the bend
+  // begins 1008 after that and is 128 pi / 2 = 201 long; holes before, in and after it
+  const auto jigs =
+      jigs_of(round_cornered_joint(), {400, 800, 1200, 1300, 1420, 1530, 1580}, 1300);
+  BOOST_TEST_REQUIRE(jigs.size() == 3u);
+  BOOST_TEST(jigs[0].last == 3u);
+  BOOST_TEST(jigs[1].first == 3u);
+  BOOST_TEST(jigs[1].last == 5u);
+  BOOST_TEST(jigs[2].first == 5u);
+}
+
+BOOST_AUTO_TEST_CASE(a_tight_bend_without_a_hole_is_spanned_by_its_own_piece) {
+  const auto jigs =
+      jigs_of(round_cornered_joint(), {400, 800, 1200, 1300, 1530, 1580}, 1300);
+  BOOST_TEST_REQUIRE(jigs.size() == 3u);
+  BOOST_TEST(jigs[1].first == 3u);
+  BOOST_TEST(jigs[1].last == 4u);
 }
 
 BOOST_AUTO_TEST_CASE(a_space_longer_than_a_jig_leaves_no_shared_hole) {

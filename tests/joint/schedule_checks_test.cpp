@@ -189,7 +189,7 @@ BOOST_AUTO_TEST_CASE(jigs_that_share_no_hole_are_named_unless_a_corner_parts_the
   stations[2].girth = Length::mm(2238);
   stations[2].pitch = Length::mm(1700);
   const JigRules rules{Length::mm(1300), Length::mm(8)};
-  const auto jigs = jig_segments(box, stations, longest_run(rules));
+  const auto jigs = jig_segments(box, stations, {longest_run(rules), Length()});
   const Checks checks = jig_checks(box, stations, jigs, rules);
   BOOST_TEST_REQUIRE(checks.size() == 1u);
   BOOST_TEST(checks[0].what.starts_with("J-S2 and J-S3 share no hole"));
