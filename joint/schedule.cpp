@@ -49,6 +49,10 @@ Result<Schedule> schedule(const Joint& joint,
   result.jigs = jig_segments(perimeter, result.stations,
                              {longest_run(joint.jig), joint.layout.radius_min});
   assign_jigs(result);
+  result.jig_pieces =
+      jig_pieces(perimeter, result.stations, result.jigs, joint.lip.trim);
+  result.setting_out =
+      setting_out(joint, perimeter, layout, result.stations, result.fastener);
   result.datums = side_datums(perimeter);
   result.check_lines = check_lines(perimeter, result.stations, result.jigs);
   add(result.checks, station_checks(joint, layout, result.stations, result.fastener));

@@ -7,10 +7,12 @@
 #include "joint/check_lines.h"
 #include "joint/drill_stations.h"
 #include "joint/fasteners.h"
+#include "joint/jig_pieces.h"
 #include "joint/jigs.h"
 #include "joint/joint.h"
 #include "joint/layout.h"
 #include "joint/perimeter.h"
+#include "joint/setting_out.h"
 #include "joint/side_ends.h"
 
 namespace sheerlap {
@@ -21,6 +23,8 @@ struct Schedule {
   std::vector<SideDatum> datums;       ///< each side's start and end
   std::vector<CheckLine> check_lines;
   std::vector<JigSegment> jigs;
+  std::vector<JigPiece> jig_pieces;  ///< of `jigs`, in the same order
+  SettingOut setting_out;
   Checks checks;
 };
 
