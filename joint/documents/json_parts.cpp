@@ -229,24 +229,6 @@ Json datums_json(const Schedule& schedule) {
   return list;
 }
 
-Json jigs_json(const Schedule& schedule, const JigRules& rules) {
-  Json list = Json::array();
-  for (const JigSegment& jig : schedule.jigs) {
-    const DrillStation& first = schedule.stations[jig.first];
-    const DrillStation& last = schedule.stations[jig.last];
-    list.push_back({{"name", jig.name},
-                    {"side", side_word(jig.side)},
-                    {"first", first.mark},
-                    {"last", last.mark},
-                    {"holes", jig.last - jig.first + 1},
-                    {"girth", number(last.girth - first.girth)},
-                    {"from_start", number(first.girth)},
-                    {"index", first.next_jig == jig.name ? first.mark : ""},
-                    {"piece", number(piece_length(last.girth - first.girth, rules))}});
-  }
-  return list;
-}
-
 Json order_lines_json(const Order& order) {
   Json list = Json::array();
   for (const OrderLine& line : order.lines)

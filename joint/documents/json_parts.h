@@ -33,7 +33,6 @@ Json layout_json(const Layout& layout);
 Json stations_json(const Schedule& schedule);
 Json check_lines_json(const Schedule& schedule);
 Json datums_json(const Schedule& schedule);
-Json jigs_json(const Schedule& schedule, const JigRules& rules);
 Json order_lines_json(const Order& order);
 Json allowances_json(const Order& order);
 Json shelf_json(const Order& order);

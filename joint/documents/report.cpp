@@ -7,6 +7,7 @@
 #include "joint/documents/csv_files.h"
 #include "joint/documents/fit_text.h"
 #include "joint/documents/layout_text.h"
+#include "joint/documents/jigs_text.h"
 #include "joint/documents/order_text.h"
 #include "joint/documents/perimeter_text.h"
 #include "joint/documents/result_json.h"
@@ -29,6 +30,8 @@ std::string name_of(Subject subject) {
       return "layout of the fasteners";
     case Subject::Schedule:
       return "drilling schedule";
+    case Subject::Jigs:
+      return "the jigs, piece by piece";
     case Subject::Order:
       return "order";
     case Subject::Summary:
@@ -50,6 +53,8 @@ std::string body_of(Subject subject, const Job& job, const NumberStyle& style) {
       return layout_text(job, style);
     case Subject::Schedule:
       return schedule_text(job, style);
+    case Subject::Jigs:
+      return jigs_text(job, style);
     case Subject::Order:
       return order_text(job, style);
     case Subject::Summary:
@@ -89,6 +94,7 @@ std::vector<Document> documents(const Job& job, const ReportStyle& style) {
     for (const PerimeterSide& side : job.perimeter.sides)
       files.push_back({"schedule-" + side_word(side.name) + ".csv",
                        schedule_csv(*job.schedule, side.name, style.unit)});
+    add("jigs.txt", Subject::Jigs);
   }
   if (job.adhesive) add("adhesive.txt", Subject::Adhesive);
   if (job.order) {
@@ -105,7 +111,7 @@ const std::vector<std::string>& document_names() {
       "summary.txt",       "fit.txt",
       "fit.csv",           "layout.txt",
       "schedule.txt",      "schedule-starboard.csv",
-      "schedule-port.csv", "schedule-transom.csv",
+      "schedule-port.csv", "schedule-transom.csv", "jigs.txt",
       "adhesive.txt",      "order.txt",
       "order.csv",         "order-allowances.csv",
       "result.json"};

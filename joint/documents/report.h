@@ -10,7 +10,7 @@
 namespace sheerlap {
 
 /// What a report is about; a job must hold what its subject needs.
-enum class Subject { Input, Fit, Adhesive, Layout, Schedule, Order, Summary };
+enum class Subject { Input, Fit, Adhesive, Layout, Schedule, Jigs, Order, Summary };
 
 /// How reports are written.
 struct ReportStyle {

@@ -1,5 +1,6 @@
 #include "joint/documents/result_json.h"
 
+#include "joint/documents/jig_json.h"
 #include "joint/documents/json_parts.h"
 #include "joint/documents/wording.h"
 
@@ -55,6 +56,7 @@ std::string result_json(const Job& job) {
     result["schedule_checks"] = check_lines_json(*job.schedule);
     result["jigs"] = jigs_json(*job.schedule, job.joint.jig);
     result["schedule_datums"] = datums_json(*job.schedule);
+    result["setting_out"] = setting_out_json(*job.schedule);
   }
   if (job.order) {
     result["order"] = order_lines_json(*job.order);

@@ -1,0 +1,147 @@
+#include "joint/documents/jigs_text.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <vector>
+
+#include "joint/documents/drilling_words.h"
+#include "joint/documents/setting_out_text.h"
+#include "joint/documents/text_table.h"
+#include "joint/documents/wording.h"
+#include "joint/flat_pattern.h"
+#include "joint/jig_bushes.h"
+
+namespace sheerlap {
+namespace {
+
+std::string heading(const Job& job, const NumberStyle& style) {
+  const JigRules& rules = job.joint.jig;
+  const std::string flat =
+      rules.plate > Length()
+          ? fmt::format(
+                "\"Flat\" is along the drill line of a strip {} thick, from the same "
+                "hole, as it is set out before it is bent onto the lip: half of its "
+                "thickness times its bend longer than the girth. Holes go square "
+                "through it, so both of its faces have them at the same place.",
+                style.size_with_unit(rules.plate))
+          : std::string(
+                "\"Flat\" is the same on a flexible strip of no thickness laid "
+                "flat; give jig.plate for one that has any.");
+  return wrapped(fmt::format(
+             "All from the jig's first hole, in {}. \"Girth\" is along the drill line "
+             "on the lip's outer face, for a strip that follows the lip; \"straight\" "
+             "is through the air, for a trammel. \"On chord\" and \"off chord\" are "
+             "along and square to the straight line from the first hole to the last. "
+             "\"Up\" is from the lip's low edge, on which the jig sits, as drawn.",
+             style.unit_words())) +
+         wrapped(flat) +
+         wrapped(
+             "A bush stands square in a strip that is bent to the lip. In a flat, "
+             "rigid "
+             "plate over the chord, square to the mean of the bits, it leans by the "
+             "angles given, in degrees: \"lean up\" above 0 if its outer end leans to "
+             "the plate's upper edge, \"lean on\" if away from the first hole.");
+}
+
+TextTable hole_table() {
+  return {{{{"mark"}, Align::Left},
+           {{"girth"}},
+           {{"flat"}},
+           {{"straight"}},
+           {{"on", "chord"}},
+           {{"off", "chord"}},
+           {{"up from", "edge"}},
+           {{"lean", "up"}},
+           {{"lean", "on"}}},
+          {}};
+}
+
+std::string holes_text(const Job& job,
+                       const JigPiece& piece,
+                       const FlatPattern& pattern,
+                       const NumberStyle& style) {
+  TextTable table = hole_table();
+  for (std::size_t i = 0; i < piece.holes.size(); ++i) {
+    const JigHole& hole = piece.holes[i];
+    table.rows.push_back({job.schedule->stations[hole.station].mark,
+                          style.span(hole.run), style.span(pattern.holes[i].flat),
+                          style.span(hole.straight), style.span(hole.along_chord),
+                          style.span(hole.off_chord), style.span(hole.above_edge),
+                          decimals(hole.lean.up.in_degrees(), 1),
+                          decimals(hole.lean.along.in_degrees(), 1)});
+  }
+  return text_of(table);
+}
+
+std::string bush_words(const Job& job,
+                       const JigPiece& piece,
+                       const NumberStyle& style) {
+  const NumberStyle tools = tool_style(job.schedule->fastener, style);
+  std::string text;
+  for (const JigBush& bush : jig_bushes(piece, job.schedule->fastener, job.joint.jig))
+    text += fmt::format(
+        "{}{} for the {}, bore {}, outside {}", text.empty() ? "" : "; ", bush.count,
+        bush.what, tools.size_with_unit(bush.bore), style.size_with_unit(bush.outer));
+  return text;
+}
+
+/// "0.02 mm longer", "0.02 mm shorter" or "as long", to the step of gaps.
+std::string compared(double longer_mm, const NumberStyle& style) {
+  const std::string size = style.gap(Length::mm(std::abs(longer_mm)));
+  if (size == style.gap(Length())) return "as long";
+  return fmt::format("{} {} {}", size, style.unit_name(),
+                     longer_mm > 0 ? "longer" : "shorter");
+}
+
+std::string distortion_words(const FlatPattern& pattern, const NumberStyle& style) {
+  const FlatDistortion& left = pattern.distortion;
+  constexpr double least_percent = 0.001;
+  const double percent = 100 * left.worst_strain;
+  return fmt::format(
+      "Flat against the boat: top edge {}, low edge {}; stretched or pressed by {} at "
+      "the most.",
+      compared(left.top_mm, style), compared(left.low_mm, style),
+      percent < least_percent ? fmt::format("less than {} %", least_percent)
+                              : decimals(percent, 3) + " %");
+}
+
+std::string piece_text(const Job& job,
+                       const JigPiece& piece,
+                       const NumberStyle& style) {
+  const auto& stations = job.schedule->stations;
+  const JigSegment& jig = piece.segment;
+  const DrillStation& first = stations[jig.first];
+  const Length run = stations[jig.last].girth - first.girth;
+  const FlatPattern pattern = flat_pattern(
+      job.perimeter, stations,
+      jig_stretch(job.perimeter, stations, jig.first, jig.last, job.joint.jig),
+      job.joint.jig);
+  const std::string start =
+      first.next_jig == jig.name
+          ? fmt::format("pinned through {}, which it shares with {}", first.mark,
+                        first.jig)
+          : fmt::format("first hole {} {} from the side's start",
+                        style.span(first.girth), style.unit_name());
+  std::string text = wrapped(
+      fmt::format("{}, {}: {}, {}. Piece {} long; {} from hole to hole straight; over "
+                  "the middle of "
+                  "that line the drill line is {} off it.",
+                  jig.name, side_word(jig.side), counted(piece.holes.size(), "hole"),
+                  start, style.size_with_unit(piece_length(run, job.joint.jig)),
+                  style.span(piece.chord), style.span(piece.middle_off_chord)));
+  text += holes_text(job, piece, pattern, style);
+  text += wrapped("Bushes: " + bush_words(job, piece, style) + ".");
+  return text + wrapped(distortion_words(pattern, style));
+}
+
+}  // namespace
+
+std::string jigs_text(const Job& job, const NumberStyle& style) {
+  std::string text = heading(job, style);
+  for (const JigPiece& piece : job.schedule->jig_pieces)
+    text += "\n" + piece_text(job, piece, style);
+  return text + "\n" + setting_out_text(job, style);
+}
+
+}  // namespace sheerlap
