@@ -50,7 +50,10 @@ BOOST_AUTO_TEST_CASE(a_plate_is_told_with_its_thickness) {
 
 BOOST_AUTO_TEST_CASE(a_twisted_lip_tells_what_laying_it_flat_leaves) {
   // property: what is printed is the pattern's own, in percent to three decimals
-  const Job job = job_of(with_uneven_offsets(example_joint(small_boat(), {})));
+  Joint twisted = with_uneven_offsets(example_joint(small_boat(), {}));
+  for (SheerRow& row : twisted.sheer.rows)
+    row.offsets.lip_low += Length::mm(row.point.x() < 500 ? 15 : 0);
+  const Job job = job_of(twisted);
   const auto& stations = job.schedule->stations;
   const JigSegment& jig = job.schedule->jigs.front();
   const FlatPattern pattern = flat_pattern(
@@ -59,10 +62,7 @@ BOOST_AUTO_TEST_CASE(a_twisted_lip_tells_what_laying_it_flat_leaves) {
       job.joint.jig);
   const double percent = 100 * pattern.distortion.worst_strain;
   BOOST_TEST(percent > 0.001);
-  BOOST_TEST(has(text_in(job, LengthUnit::Millimetres),
-                 decimals(percent, 3) + " % at the\nmost") ||
-             has(text_in(job, LengthUnit::Millimetres),
-                 decimals(percent, 3) + " % at the most"));
+  BOOST_TEST(has(text_in(job, LengthUnit::Millimetres), decimals(percent, 3) + " %"));
 }
 
 BOOST_AUTO_TEST_CASE(inches_are_inches_throughout) {

@@ -18,7 +18,20 @@ std::string keys(const Json& object) {
   return text;
 }
 
-Json sample() { return Json::parse(result_json(sample_job())); }
+/// The sample with a piece of jig: it is told without the faces it lies on.
+Job sample_with_jig() {
+  Job job = sample_job();
+  JigHole second;
+  second.station = 1;
+  second.run = Length::mm(90.5);
+  second.straight = second.along_chord = Length::mm(90.4);
+  second.above_edge = Length::mm(22);
+  job.schedule->jig_pieces = {
+      {job.schedule->jigs[0], {{}, second}, second.straight, Length::mm(1.5)}};
+  return job;
+}
+
+Json sample() { return Json::parse(result_json(sample_with_jig())); }
 
 BOOST_AUTO_TEST_SUITE(result_json_suite)
 
@@ -26,7 +39,8 @@ BOOST_AUTO_TEST_CASE(the_keys_of_each_part_keep_their_order) {
   const Json result = sample();
   BOOST_TEST(keys(result) ==
              "format,title,defaults,perimeter,fit,entry,adhesive,layout,schedule,"
-             "schedule_checks,jigs,schedule_datums,order,order_allowances,order_shelf,"
+             "schedule_checks,jigs,schedule_datums,setting_out,order,order_allowances,"
+             "order_shelf,"
              "order_total,"
              "order_per_boat,checks");
   BOOST_TEST(keys(result["defaults"][0]) == "key,value,why");
@@ -65,8 +79,19 @@ BOOST_AUTO_TEST_CASE(the_keys_of_layout_schedule_and_order_keep_their_order) {
       "stack,length,lip_hole,hull_pilot,countersink,drill_depth,jig,jig_girth,"
       "because,next_jig,lip_depth");
   BOOST_TEST(keys(result["schedule_datums"][0]) == "side,what,x,y,z");
-  BOOST_TEST(keys(result["jigs"][0]) ==
-             "name,side,first,last,holes,girth,from_start,index,piece");
+  BOOST_TEST(
+      keys(result["jigs"][0]) ==
+      "name,side,first,last,holes,girth,from_start,index,piece,chord,middle_off_chord,"
+      "hole_list,bushes");
+  BOOST_TEST(keys(result["jigs"][0]["hole_list"][0]) ==
+             "mark,girth,straight,along_chord,off_chord,above_edge,lean_up,lean_along");
+  BOOST_TEST(keys(result["jigs"][0]["bushes"][0]) == "for,bore,outer,count");
+  BOOST_TEST(keys(result["setting_out"]) == "running,thickest,leaning_exit,runs,apart");
+  BOOST_TEST(keys(result["setting_out"]["runs"][0]) ==
+             "side,from,to,spaces,pitch,stepped,rounded");
+  BOOST_TEST(keys(result["setting_out"]["apart"]) ==
+             "along,across,leaning,off_worst,off_root_sum,hole_worst,hole_root_sum");
+  BOOST_TEST(keys(result["setting_out"]["apart"]["along"][0]) == "what,off,source");
   BOOST_TEST(keys(result["order"][0]) == "item,need,packs,pack_size,price,total,unit");
 }
 

@@ -127,6 +127,10 @@ Schedule sample_schedule() {
       {SideName::Starboard, "closing space after 45 pitches and the start", "S02",
        "starboard transom corner", Length::mm(110), "girth on the drill line"}};
   schedule.jigs = {{"S1", SideName::Starboard, 0, 1}};
+  const LayoutRun run{Length::mm(75.5), Length::mm(166), 2, Length::mm(45.25)};
+  schedule.setting_out.runs = {
+      {SideName::Starboard, run, Length::mm(0.1), Length::mm(-0.5)}};
+  schedule.setting_out.apart.along = {{"station", Length::mm(1.5), "practice"}};
   return schedule;
 }
 
