@@ -33,6 +33,20 @@ bool steers(const std::string& text, std::size_t at, std::size_t bytes) {
   return bytes == 2 && first == 0xC2 && byte_at(text, at + 1) < 0xA0;
 }
 
+/// Whether a character is one of the 66 that stand for none: programs that read XML or
+/// draw text refuse them.
+/// @source  The Unicode Standard, section 23.7: U+FDD0 to U+FDEF, and the last two of
+///          every plane
+bool is_noncharacter(const std::string& text, std::size_t at, std::size_t bytes) {
+  const std::uint8_t second = byte_at(text, at + 1);
+  const std::uint8_t third = byte_at(text, at + 2);
+  const bool ends_plane = byte_at(text, at + bytes - 1) >= 0xBE;
+  if (bytes == 3 && byte_at(text, at) == 0xEF)
+    return (second == 0xB7 && third >= 0x90 && third <= 0xAF) ||
+           (second == 0xBF && ends_plane);
+  return bytes == 4 && (second & 0x0FU) == 0x0F && third == 0xBF && ends_plane;
+}
+
 }  // namespace
 
 std::string printable(const std::string& text) {
@@ -40,7 +54,7 @@ std::string printable(const std::string& text) {
   std::size_t at = 0;
   while (at < text.size()) {
     const std::size_t bytes = character_bytes(text, at);
-    if (bytes == 0)
+    if (bytes == 0 || is_noncharacter(text, at, bytes))
       result += '?';
     else if (steers(text, at, bytes))
       result += ' ';

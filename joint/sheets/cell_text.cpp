@@ -29,11 +29,7 @@ std::string shortened(const std::string& text, std::size_t most) {
 }  // namespace
 
 std::string cell_text(const std::string& text, std::size_t most) {
-  const std::string noncharacters[] = {"\xEF\xBF\xBE", "\xEF\xBF\xBF"};
-  std::string safe = printable(text);
-  for (const std::string& character : noncharacters)
-    safe = replaced(std::move(safe), character, "?");
-  return shortened(safe, most);
+  return shortened(printable(text), most);
 }
 
 std::string margin_text(const std::string& text, std::size_t most) {

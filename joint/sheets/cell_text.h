@@ -5,8 +5,8 @@
 
 namespace sheerlap {
 
-/// User's text made safe for a cell: printable, without the two characters that XML
-/// refuses, no longer than `most` characters, with "..." where it was cut.
+/// User's text made safe for a cell: printable, so that XML takes it, no longer than
+/// `most` characters, with "..." where it was cut.
 ///
 /// It is a text whatever it starts with, as long as it is written as one.
 /// @source  Extensible Markup Language (XML) 1.0, production [2] Char

@@ -27,6 +27,15 @@ BOOST_AUTO_TEST_CASE(only_text_that_steers_nothing_is_printed) {
       {"\xED\xA0\x80", "???", "published: RFC 3629, 3: surrogate"},
       {"\xF4\x90\x80\x80", "????", "published: RFC 3629, 4: above U+10FFFF"},
       {"\xE2\x82", "??", "cut off"},
+      {"a\xEF\xBF\xBEz", "a?z", "published: Unicode, 23.7: U+FFFE is none"},
+      {"\xEF\xBF\xBF", "?", "published: Unicode, 23.7: U+FFFF is none"},
+      {"\xEF\xB7\x90\xEF\xB7\xAF", "??", "published: Unicode, 23.7: FDD0, FDEF"},
+      {"\xEF\xB7\x8F\xEF\xB7\xB0", "\xEF\xB7\x8F\xEF\xB7\xB0",
+       "derived: the ones beside them"},
+      {"\xF0\x9F\xBF\xBE", "?", "published: Unicode, 23.7: U+1FFFE is none"},
+      {"\xF4\x8F\xBF\xBF", "?", "published: Unicode, 23.7: U+10FFFF is none"},
+      {"\xF0\x9F\xBF\xBD", "\xF0\x9F\xBF\xBD", "derived: the one before"},
+      {"\xEF\xBF\xBD", "\xEF\xBF\xBD", "derived: U+FFFD is a character"},
       {"\xFFx", "?x", "published: RFC 3629, 3: FF never appears"},
   };
   for (const auto& row : rows)
