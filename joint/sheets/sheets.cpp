@@ -5,6 +5,7 @@
 #include "joint/sheets/drill_sheet.h"
 #include "joint/sheets/joint_page.h"
 #include "joint/sheets/order_workbook.h"
+#include "joint/sheets/sequence_sheet.h"
 
 namespace sheerlap {
 namespace {
@@ -35,6 +36,8 @@ const std::vector<Sheet>& all_sheets() {
       drill_sheet_of<SideName::Transom>(),
       {"order.xlsx", [](const Job& job) { return job.adhesive && job.order; },
        order_workbook},
+      {"sequence.pdf", [](const Job& job) { return job.schedule.has_value(); },
+       sequence_sheet},
   };
   return all;
 }
