@@ -8,7 +8,7 @@
 #include "joint/documents/wording.h"
 #include "joint/gap_profile.h"
 #include "joint/sheets/html_text.h"
-#include "joint/sheets/joint_page_plan.h"
+#include "joint/sheets/joint_page_fit.h"
 #include "joint/sheets/plan_line.h"
 
 namespace sheerlap {

@@ -18,11 +18,4 @@ std::string plan_svg(const Job& job,
                      const std::vector<PageHole>& holes,
                      const NumberStyle& style);
 
-/// The letter of a verdict in plan and charts: G, T, W or X.
-char verdict_letter(FitVerdict verdict);
-
-/// The runs of a side, those too short to be drawn joined to the ones beside them,
-/// which take the worse verdict.
-std::vector<FitRun> drawn_runs(const Fit& fit, SideName side, Length shortest);
-
 }  // namespace sheerlap

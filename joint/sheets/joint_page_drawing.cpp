@@ -1,0 +1,104 @@
+#include "joint/sheets/joint_page_drawing.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "joint/documents/text_table.h"
+#include "joint/sheets/html_text.h"
+
+namespace sheerlap {
+
+PlanDrawing plan_drawing(const Job& job, const NumberStyle& style) {
+  PlanDrawing plan{job, style, {}, {}, 0, 0, {}};
+  for (const PerimeterSide& side : job.perimeter.sides)
+    for (const Point2& point :
+         plan_line(side.drill_line, {Length(), side.drill_line_length, 0, 1}))
+      plan.box.extend(drawn_point(point));
+  const double extent = std::max(plan.box.sizes().x(), 2 * plan.box.sizes().y());
+  plan.letter_mm = extent / 108;
+  plan.within_mm = extent / 20000;
+  return plan;
+}
+
+std::string coordinate(double value) { return at_most_decimals(value, 3); }
+
+std::vector<Point2> drawn_points(const std::vector<Point2>& points) {
+  std::vector<Point2> result;
+  for (const Point2& point : points) result.push_back(drawn_point(point));
+  return result;
+}
+
+std::string plan_path(const PlanDrawing& plan,
+                      const SideLine& along,
+                      const PlanStretch& stretch,
+                      const std::string& kind) {
+  const PlanStretch true_stretch{stretch.from, stretch.to, stretch.outboard_mm,
+                                 plan.within_mm};
+  return fmt::format("<path class=\"{}\" d=\"{}\"/>\n", kind,
+                     path_data(drawn_points(plan_line(along, true_stretch)), 1));
+}
+
+std::string plan_band(const PlanDrawing& plan,
+                      const PerimeterSide& side,
+                      Length from,
+                      Length to,
+                      const std::string& kind) {
+  const double half_mm = 0.8 * plan.letter_mm;
+  auto outline = plan_line(side.drill_line, {from, to, half_mm, plan.within_mm});
+  const auto back = plan_line(side.drill_line, {from, to, -half_mm, plan.within_mm});
+  outline.insert(outline.end(), back.rbegin(), back.rend());
+  return fmt::format("<path class=\"{}\" d=\"{}Z\"/>", kind,
+                     path_data(drawn_points(outline), 1));
+}
+
+std::string lettering(const PlanDrawing& plan,
+                      const PlanPoint& at,
+                      double outboard_mm,
+                      const std::string& text,
+                      const std::string& kind) {
+  const Point2 place = drawn_point(at.point + outboard_mm * at.outboard);
+  const Vector2 way = drawn_point(std::copysign(1, outboard_mm) * at.outboard);
+  double angle = std::atan2(way.y(), way.x()) * 180 / std::numbers::pi;
+  const bool turned = angle <= -135 || angle > 45;
+  if (turned) angle += angle > 0 ? -180 : 180;
+  return fmt::format(
+      "<text class=\"{}\" transform=\"translate({} {}) rotate({})\" dy=\"{}\"{}>{}"
+      "</text>",
+      kind, coordinate(place.x()), coordinate(place.y()), at_most_decimals(angle, 1),
+      at_most_decimals(0.35 * plan.letter_mm, 1), turned ? " text-anchor=\"end\"" : "",
+      html_text(text));
+}
+
+bool on_hand(const PerimeterSide& side, const Point2& point) {
+  if (side.name == SideName::Transom) return true;
+  return side.name == SideName::Starboard ? point.y() >= 0 : point.y() <= 0;
+}
+
+std::string plan_name(PlanDrawing& plan,
+                      const PerimeterSide& side,
+                      Length middle,
+                      const std::string& text,
+                      NamePlace where) {
+  const double run_mm = 0.5 * plan.letter_mm * static_cast<double>(width_of(text));
+  std::vector<double> distances{-3.3 * plan.letter_mm};
+  if (where == NamePlace::InboardOrBeyondTheMarks)
+    distances.push_back(3.6 * plan.letter_mm);
+  for (const double away_mm : distances)
+    for (const double shift : {0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6}) {
+      const Length girth = middle + Length::mm(shift * plan.letter_mm);
+      if (girth < Length() || girth > side.drill_line_length) continue;
+      const PlanPoint at = plan_point(side.drill_line, girth);
+      const Point2 from = at.point + away_mm * at.outboard;
+      const Point2 to = from + std::copysign(run_mm, away_mm) * at.outboard;
+      if (!on_hand(side, from) || !plan.names.take(from, to, plan.letter_mm)) continue;
+      plan.names_box.extend(drawn_point(from));
+      plan.names_box.extend(drawn_point(to));
+      return lettering(plan, at, away_mm, text, "name") + "\n";
+    }
+  return "";
+}
+
+}  // namespace sheerlap
