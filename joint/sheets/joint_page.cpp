@@ -7,6 +7,7 @@
 #include "joint/documents/check_text.h"
 #include "joint/documents/wording.h"
 #include "joint/sheets/html_text.h"
+#include "joint/sheets/joint_page_beads.h"
 #include "joint/sheets/joint_page_charts.h"
 #include "joint/sheets/joint_page_data.h"
 #include "joint/sheets/joint_page_files.h"

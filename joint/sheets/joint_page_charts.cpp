@@ -8,6 +8,7 @@
 #include "joint/documents/wording.h"
 #include "joint/gap_profile.h"
 #include "joint/sheets/html_text.h"
+#include "joint/sheets/joint_page_beads.h"
 #include "joint/sheets/joint_page_fit.h"
 #include "joint/sheets/plan_line.h"
 
@@ -157,33 +158,6 @@ std::string verdicts(const Chart& chart) {
   return svg + words("before", left - 7, fit_line + 4, "fit");
 }
 
-/// The beads of a side, those too short to be drawn joined to the ones before, which
-/// take the larger section.
-std::vector<BeadRun> drawn_beads(const AdhesivePlan& plan,
-                                 SideName side,
-                                 Length shortest) {
-  std::vector<BeadRun> runs;
-  for (const BeadRun& run : plan.beads) {
-    if (run.side != side) continue;
-    const bool joins = !runs.empty() && run.to - run.from < shortest &&
-                       std::abs((runs.back().to - run.from).in_mm()) < 1e-3;
-    if (!joins) {
-      runs.push_back(run);
-      continue;
-    }
-    const Length from = runs.back().from;
-    if (run.area_mm2 > runs.back().area_mm2) runs.back() = run;
-    runs.back().from = from;
-    runs.back().to = run.to;
-  }
-  return runs;
-}
-
-std::string bead_name(const BeadRun& run, const NumberStyle& style) {
-  return run.beads == 1 ? style.size(run.size)
-                        : fmt::format("{} of {}", run.beads, style.size(run.size));
-}
-
 std::string beads(const Chart& chart) {
   if (!chart.job.adhesive) return "";
   const auto runs =
@@ -274,21 +248,6 @@ std::string side_chart(const Job& job,
   svg += curve(chart, sections, &GapSection::low_mm, "low");
   return svg + curve_names(chart, sections.back()) + holes(chart, holes_of_job) +
          "</svg>\n";
-}
-
-std::string bead_words(const Job& job, SideName side, const NumberStyle& style) {
-  if (!job.adhesive) return "";
-  constexpr std::size_t most = 40;
-  std::string text;
-  std::size_t count = 0;
-  for (const BeadRun& run : job.adhesive->beads) {
-    if (run.side != side || ++count > most) continue;
-    text +=
-        fmt::format("{}{} to {}: {}", text.empty() ? "" : "; ", style.running(run.from),
-                    style.running(run.to), bead_name(run, style));
-  }
-  if (count > most) text += fmt::format("; and {} more", count - most);
-  return text;
 }
 
 }  // namespace sheerlap

@@ -20,7 +20,4 @@ std::string side_chart(const Job& job,
                        const std::vector<PageHole>& holes,
                        const NumberStyle& style);
 
-/// The beads of a side in words; empty if the job has no adhesive plan.
-std::string bead_words(const Job& job, SideName side, const NumberStyle& style);
-
 }  // namespace sheerlap

@@ -195,10 +195,10 @@ function filterRows() {
   if (rows.length > 0 && !rows.some((row) => focusOf(row).tabIndex === 0)) setStop(rows[0]);
 }
 
-function zoom(event) {
-  byId('plan-sheet').style.setProperty('--zoom', event.currentTarget.dataset.zoom);
+function zoom(times) {
+  byId('plan-sheet').style.setProperty('--zoom', times);
   for (const button of document.querySelectorAll('[data-zoom]'))
-    button.setAttribute('aria-pressed', String(button === event.currentTarget));
+    button.setAttribute('aria-pressed', String(button.dataset.zoom === times));
   if (chosen !== null) showWithin(holes.get(chosen).parts[0]);
 }
 
@@ -242,13 +242,15 @@ function start() {
   byId('filter').addEventListener('input', filterRows);
   byId('filter').addEventListener('submit', (event) => event.preventDefault());
   byId('filter').addEventListener('reset', () => setTimeout(filterRows));
-  for (const button of document.querySelectorAll('[data-zoom]')) button.addEventListener('click', zoom);
+  for (const button of document.querySelectorAll('[data-zoom]')) 
+    button.addEventListener('click', () => zoom(button.dataset.zoom));
   window.addEventListener('storage', () => {
     record = loadRecord(hull);
     showRecord();
   });
   showRecord();
   greet();
+  if (byId('plan-sheet').clientWidth < 700) zoom('4');
   choose(decodeURIComponent(location.hash.slice(1)), null);
 }
 

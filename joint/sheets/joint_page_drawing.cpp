@@ -72,6 +72,27 @@ std::string lettering(const PlanDrawing& plan,
       html_text(text));
 }
 
+std::vector<Obstacle> joined_keepouts(const Job& job,
+                                      const PerimeterSide& side,
+                                      Length apart) {
+  // the layout was made of the same ground: it cannot fail here
+  auto obstacles = layout_ground(job.joint, job.perimeter, side)->named.obstacles;
+  std::stable_sort(
+      obstacles.begin(), obstacles.end(),
+      [](const Obstacle& a, const Obstacle& b) { return a.from < b.from; });
+  std::vector<Obstacle> joined;
+  for (const Obstacle& obstacle : obstacles) {
+    const bool joins = !joined.empty() && joined.back().what == obstacle.what &&
+                       joined.back().clear == obstacle.clear &&
+                       obstacle.from - joined.back().to < apart;
+    if (joins)
+      joined.back().to = std::max(joined.back().to, obstacle.to);
+    else
+      joined.push_back(obstacle);
+  }
+  return joined;
+}
+
 bool on_hand(const PerimeterSide& side, const Point2& point) {
   if (side.name == SideName::Transom) return true;
   return side.name == SideName::Starboard ? point.y() >= 0 : point.y() <= 0;

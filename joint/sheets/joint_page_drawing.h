@@ -6,6 +6,7 @@
 
 #include "joint/documents/number_style.h"
 #include "joint/job.h"
+#include "joint/layout_stretches.h"
 #include "joint/sheets/plan_line.h"
 
 namespace sheerlap {
@@ -71,6 +72,12 @@ std::string lettering(const PlanDrawing& plan,
                       double outboard_mm,
                       const std::string& text,
                       const std::string& kind);
+
+/// The keep-outs of a side, by girth; those of one name and clearance that are less
+/// than `apart` from each other are joined.
+std::vector<Obstacle> joined_keepouts(const Job& job,
+                                      const PerimeterSide& side,
+                                      Length apart);
 
 /// Whether a point near a side lies on the hand of that side; the transom has both.
 bool on_hand(const PerimeterSide& side, const Point2& point);

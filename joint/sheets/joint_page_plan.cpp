@@ -31,20 +31,25 @@ std::string outlines(PlanDrawing& plan, const PerimeterSide& side) {
          plan_path(plan, side.drill_line, {from, side.drill_line_length}, "drill-line");
 }
 
-std::string keepouts(const PlanDrawing& plan, const PerimeterSide& side) {
+/// A keep-out without its clearance, on its side.
+std::pair<Length, Length> bare(const Obstacle& obstacle, const PerimeterSide& side) {
+  const Length end = side.drill_line_length;
+  return {std::clamp(obstacle.from + obstacle.clear, Length(), end),
+          std::clamp(obstacle.to - obstacle.clear, Length(), end)};
+}
+
+std::string keepouts(const PlanDrawing& plan,
+                     const PerimeterSide& side,
+                     const std::vector<Obstacle>& obstacles) {
   std::string svg;
-  const auto ground = layout_ground(plan.job.joint, plan.job.perimeter, side);
-  for (const Obstacle& obstacle : ground->named.obstacles) {
+  for (const Obstacle& obstacle : obstacles) {
     const Length end = side.drill_line_length;
-    const Length from = std::clamp(obstacle.from, Length(), end);
-    const Length to = std::clamp(obstacle.to, Length(), end);
-    const Length bare_from = std::clamp(obstacle.from + obstacle.clear, Length(), end);
-    const Length bare_to = std::clamp(obstacle.to - obstacle.clear, Length(), end);
+    const auto [from, to] = bare(obstacle, side);
     svg +=
         fmt::format("<g><title>{}</title>{}", html_text("keep-out: " + obstacle.what),
-                    plan_band(plan, side, from, to, "clearance"));
-    if (bare_to > bare_from)
-      svg += plan_band(plan, side, bare_from, bare_to, "keepout");
+                    plan_band(plan, side, std::clamp(obstacle.from, Length(), end),
+                              std::clamp(obstacle.to, Length(), end), "clearance"));
+    if (to > from) svg += plan_band(plan, side, from, to, "keepout");
     svg += "</g>\n";
   }
   return svg;
@@ -53,12 +58,11 @@ std::string keepouts(const PlanDrawing& plan, const PerimeterSide& side) {
 /// The names of a side's keep-outs: of those with a clearance, or of the rest.
 std::string keepout_names(PlanDrawing& plan,
                           const PerimeterSide& side,
+                          const std::vector<Obstacle>& obstacles,
                           bool with_clearance) {
   std::string svg;
-  const auto ground = layout_ground(plan.job.joint, plan.job.perimeter, side);
-  for (const Obstacle& obstacle : ground->named.obstacles) {
-    const Length from = std::max(obstacle.from + obstacle.clear, Length());
-    const Length to = std::min(obstacle.to - obstacle.clear, side.drill_line_length);
+  for (const Obstacle& obstacle : obstacles) {
+    const auto [from, to] = bare(obstacle, side);
     if ((obstacle.clear > Length()) == with_clearance && to > from)
       svg += plan_name(
           plan, side, (from + to) / 2, short_text(obstacle.what, 20),
@@ -205,12 +209,15 @@ std::string plan_svg(const Job& job,
                      const NumberStyle& style) {
   PlanDrawing plan = plan_drawing(job, style);
   std::string svg = hatching(plan) + side_names(plan);
-  for (const PerimeterSide& side : job.perimeter.sides)
-    svg += keepouts(plan, side) + fit_stretches(plan, side) + outlines(plan, side) +
-           corners(plan, side);
+  std::vector<std::vector<Obstacle>> obstacles;
+  for (const PerimeterSide& side : job.perimeter.sides) {
+    obstacles.push_back(joined_keepouts(job, side, Length::mm(plan.letter_mm / 4)));
+    svg += keepouts(plan, side, obstacles.back()) + fit_stretches(plan, side) +
+           outlines(plan, side) + corners(plan, side);
+  }
   for (const bool with_clearance : {true, false})
-    for (const PerimeterSide& side : job.perimeter.sides)
-      svg += keepout_names(plan, side, with_clearance);
+    for (std::size_t i = 0; i < obstacles.size(); ++i)
+      svg += keepout_names(plan, job.perimeter.sides[i], obstacles[i], with_clearance);
   return opening_tag(plan) + svg + scale_bar(plan) +
          "<g class=\"roving\" role=\"listbox\" aria-label=\"Holes in plan\">\n" +
          all_holes(plan, holes) + "</g>\n</svg>\n";

@@ -9,8 +9,8 @@
 #include "joint/documents/bit_angles.h"
 #include "joint/documents/drilling_words.h"
 #include "joint/documents/wording.h"
-#include "joint/layout_stretches.h"
 #include "joint/sheets/html_text.h"
+#include "joint/sheets/joint_page_drawing.h"
 
 namespace sheerlap {
 namespace {
@@ -197,26 +197,29 @@ std::string rows(const PageHole& hole,
 std::string stretch_rows(const Job& job,
                          const PerimeterSide& side,
                          const NumberStyle& style) {
+  constexpr std::size_t most = 60;
+  std::size_t count = 0;
   std::string rows;
   const auto add = [&](Length from, Length to, const std::string& clear,
                        const std::string& what) {
     // what only its clearance brings here stands on the next side
     if (!(to > Length()) || !(from < side.drill_line_length)) return;
+    if (++count > most) return;
     rows += fmt::format(
         "<tr><td>{}</td><td>{}</td><td>{}</td><td class=\"words\">{}</td></tr>\n",
         style.running(std::max(from, Length())),
         style.running(std::min(to, side.drill_line_length)), clear,
         html_text(style.sentence(what)));
   };
-  auto obstacles = layout_ground(job.joint, job.perimeter, side)->named.obstacles;
-  std::stable_sort(
-      obstacles.begin(), obstacles.end(),
-      [](const Obstacle& a, const Obstacle& b) { return a.from < b.from; });
-  for (const Obstacle& obstacle : obstacles)
-    add(obstacle.from + obstacle.clear, obstacle.to - obstacle.clear,
-        style.size(obstacle.clear), obstacle.what);
   for (const OpeningSpan& opening : side.openings)
     add(opening.from, opening.to, "–", "opening: " + opening.what);
+  // those no tape can part are one
+  for (const Obstacle& obstacle : joined_keepouts(job, side, job.joint.layout.round_to))
+    add(obstacle.from + obstacle.clear, obstacle.to - obstacle.clear,
+        style.size(obstacle.clear), obstacle.what);
+  if (count > most)
+    rows += fmt::format("<tr><td colspan=\"4\" class=\"words\">and {} more</td></tr>\n",
+                        count - most);
   return rows;
 }
 

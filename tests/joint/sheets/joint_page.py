@@ -149,8 +149,7 @@ def filters(browser, boat):
 def ticks_and_readings(browser, boat):
     """Ticked and read on hull 17; left as S01 and P05 drilled, S01 read twice."""
     browser.click("#schedule-table [data-mark='P05'] input")
-    browser.run("""const number = document.getElementById('hull-number');
-      number.value = '17'; number.dispatchEvent(new Event('change'))""")
+    hull(browser, "17")
     browser.click(".plan [data-mark='S01'] .dot")
     browser.click("#hole-drilled")
     for state, top, low in (("dry", "3,25", "4.5"), ("after", "", "0.9")):
@@ -167,6 +166,11 @@ def ticks_and_readings(browser, boat):
     check("S01" not in shown_rows(browser) and "S02" in shown_rows(browser), "rows not yet drilled")
     browser.go(boat.url)
     is_kept(browser, "after a reload")
+
+
+def hull(browser, number):
+    browser.run("""const field = document.getElementById('hull-number');
+      field.value = arguments[0]; field.dispatchEvent(new Event('change'))""", number)
 
 
 def is_kept(browser, when):
@@ -237,19 +241,18 @@ def wrong_files(browser, good, work):
 
 
 def other_boats(browser, program, work, boat):
-    browser.run("""const number = document.getElementById('hull-number');
-      number.value = '18'; number.dispatchEvent(new Event('change'))""")
+    hull(browser, "18")
     same(browser.run("return document.querySelectorAll('tbody.drilled').length"), 0, "another hull's ticks")
     changed = Boat(program, work, "changed", [("pitch_max = 150", "pitch_max = 140")])
     browser.go(changed.url)
-    same(browser.run("return document.querySelectorAll('tbody.drilled').length"), 0,
-         "ticks in a changed layout")
     check("another layout" in browser.run("return document.getElementById('message').textContent"),
           "the page says that ticks of another layout exist")
+    hull(browser, "17")
+    same(browser.run("return document.querySelectorAll('tbody.drilled').length"), 0,
+         "ticks of the same hull in a changed layout")
     quiet(browser, "a changed layout")
     browser.go(boat.url)
-    browser.run("""const number = document.getElementById('hull-number');
-      number.value = '17'; number.dispatchEvent(new Event('change'))""")
+    hull(browser, "17")
     is_kept(browser, "after another boat")
     return changed
 
@@ -315,6 +318,11 @@ def prints(browser, boat, work):
     set_control(browser, "filter-side", "")
 
 
+def rests(browser):
+    same(browser.run("return getComputedStyle(document.documentElement).scrollBehavior"), "auto",
+         "scrolling where motion is not wanted")
+
+
 def narrow(browser, boat):
     browser._ask("POST", "/goog/cdp/execute", {"cmd": "Emulation.setDeviceMetricsOverride", "params": {
         "width": 390, "height": 800, "deviceScaleFactor": 1, "mobile": True}})
@@ -357,6 +365,7 @@ def main(program):
             wrong_files(browser, good, work)
             other_boats(browser, program, work, boat)
             keyboard(browser, boat)
+            rests(browser)
             prints(browser, boat, work)
             narrow(browser, boat)
             quiet(browser, "the page by keys")
