@@ -1,5 +1,7 @@
 #include "joint/sheets/html_text.h"
 
+#include <fmt/format.h>
+
 #include "joint/documents/printable.h"
 
 namespace sheerlap {
@@ -28,6 +30,18 @@ std::string html_text(const std::string& text) {
     }
   }
   return safe;
+}
+
+std::string css_string(const std::string& text) {
+  std::string safe = "\"";
+  for (const char letter : printable(text)) {
+    const auto byte = static_cast<unsigned char>(letter);
+    const bool plain =
+        byte >= 0x80 || letter == ' ' || (letter >= '0' && letter <= '9') ||
+        (letter >= 'A' && letter <= 'Z') || (letter >= 'a' && letter <= 'z');
+    safe += plain ? std::string(1, letter) : fmt::format("\\{:x} ", byte);
+  }
+  return safe + "\"";
 }
 
 std::string script_json(const Json& value) {

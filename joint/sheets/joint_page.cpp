@@ -16,6 +16,7 @@
 #include "joint/sheets/joint_page_plan.h"
 #include "joint/sheets/joint_page_table.h"
 #include "joint/sheets/joint_page_words.h"
+#include "joint/sheets/short_text.h"
 
 namespace sheerlap {
 namespace {
@@ -25,15 +26,27 @@ constexpr const char* content_policy =
     "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; "
     "img-src data:; base-uri 'none'; form-action 'none'";
 
+/// Each printed page says whose it is, and which.
+std::string paper_rules(const Job& job, const SheetStyle& style) {
+  return fmt::format(
+      "@page {{ size: {} landscape; margin: 10mm 10mm 14mm;\n  @bottom-left {{ "
+      "content: {}; "
+      "font: 7.5pt sans-serif; }}\n  @bottom-right {{ content: \"page \" counter(page) "
+      "\" of \" counter(pages); font: 7.5pt sans-serif; }} }}\n",
+      style.paper == Paper::A4 ? "A4" : "letter",
+      css_string(short_text(job.joint.title, 90) + ", layout " +
+                 layout_fingerprint(*job.schedule)));
+}
+
 std::string head(const Job& job, const SheetStyle& style) {
   return fmt::format(
       "<!DOCTYPE html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n<meta "
       "http-equiv=\"Content-Security-Policy\" content=\"{}\">\n<meta name=\"viewport\" "
       "content=\"width=device-width, initial-scale=1\">\n<link rel=\"icon\" "
-      "href=\"data:,\">\n<title>{}: the joint</title>\n<style>\n{}@page {{ size: {} "
-      "landscape; margin: 10mm; }}\n</style>\n</head>\n",
+      "href=\"data:,\">\n<title>{}: the "
+      "joint</title>\n<style>\n{}{}</style>\n</head>\n",
       content_policy, html_text(job.joint.title), joint_page_css,
-      style.paper == Paper::A4 ? "A4" : "letter");
+      paper_rules(job, style));
 }
 
 std::string header(const Job& job, const SheetStyle& style) {
@@ -63,7 +76,10 @@ std::string plan_section(const Job& job,
 std::string chart_section(const Job& job,
                           const std::vector<PageHole>& holes,
                           const NumberStyle& style) {
-  if (!job.fit) return "";
+  if (!job.fit)
+    return "<section id=\"charts\"><h2>Gap and beads along the girth</h2><p>Not worked "
+           "out: the joint file has no adhesive to take a gap window "
+           "from.</p></section>\n";
   std::string html = chart_words;
   for (const PerimeterSide& side : job.perimeter.sides) {
     html += fmt::format(

@@ -67,7 +67,7 @@ function fastener(section) {
   }
   if (section.length === null) return parts;
   const [headAcross, sunk] = page.head, thick = page.diameter, head = 0.5 * thick;
-  const point = section.length - 0.8 * thick;
+  const point = section.length - (page.pointed ? 0.8 * thick : 0);
   parts.push(path('shank', [onBit(section, 0, -thick / 2), onBit(section, point, -thick / 2),
     onBit(section, section.length, 0), onBit(section, point, thick / 2), onBit(section, 0, thick / 2)], true));
   parts.push(sunk

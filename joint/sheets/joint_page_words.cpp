@@ -85,6 +85,7 @@ const char* const hole_panel = R"html(<aside id="hole" aria-labelledby="hole-nam
 <figure>
 <div id="section"></div>
 <figcaption>Section at the hole, in {0}, vertical and square to the sheer in plan; outboard is to the right.
+The fastener is drawn by its length from the lip’s outer face.
 Drawn to one scale both ways; a screen is no ruler. Printed at 100 % it is full size: measure the
 check bar first.</figcaption>
 </figure>

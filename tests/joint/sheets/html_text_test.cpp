@@ -21,6 +21,15 @@ BOOST_AUTO_TEST_CASE(other_text_stays_and_bytes_that_are_no_text_are_marked) {
   BOOST_TEST(html_text("a\xFF\tb") == "a? b");
 }
 
+BOOST_AUTO_TEST_CASE(a_string_of_a_style_sheet_ends_only_where_it_is_to) {
+  // published: CSS Syntax Module Level 3, 4.3.7: a backslash, hexadecimal digits and
+  // one blank are one character
+  BOOST_TEST(css_string("Demo 640") == "\"Demo 640\"");
+  BOOST_TEST(css_string("a\"}</style>\\") ==
+             "\"a\\22 \\7d \\3c \\2f style\\3e \\5c \"");
+  BOOST_TEST(css_string("\xC3\xA4\n") == "\"\xC3\xA4 \"");
+}
+
 BOOST_AUTO_TEST_CASE(json_in_a_script_cannot_end_the_script) {
   const Json value{{"title", "</script><!--"}, {"list", {1, 2.5}}};
   const std::string text = script_json(value);

@@ -306,6 +306,9 @@ def prints(browser, boat, work):
     text = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True,
                           timeout=30, check=True).stdout
     pages = text.rstrip("\f").split("\f")
+    for number, page in enumerate(pages, 1):
+        check(f"page {number} of {len(pages)}" in page and "Demo 640, layout " in page,
+              f"printed page {number} does not say which it is and whose")
     words = set(text.split())
     lacking = [hole["mark"] for hole in boat.holes if hole["mark"] not in words]
     same(lacking, [], "holes that the printed schedule lacks, a filter set")
@@ -340,6 +343,9 @@ def hostile(browser, program, work):
     same(browser.run("return [document.querySelector('h1').textContent, page.title, "
                      "document.querySelectorAll('#broken, main b b').length]"),
          [HOSTILE, HOSTILE, 0], "a title that looks like markup")
+    check(HOSTILE + ", layout" in browser.run("""return [...document.styleSheets[0].cssRules].map(
+      (rule) => rule.cssText).join('').replaceAll('\\\\"', '"').replaceAll('\\\\\\\\', '\\\\')"""),
+          "the foot of the printed pages holds the hostile title as text")
     browser.click(".plan [data-mark='S35'] .dot")
     is_chosen(browser, "S35", "on a boat with a hostile title")
     quiet(browser, "with a hostile title")
