@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <vector>
 
 #include "geometry/quantity.h"
 #include "joint/adhesive_product.h"
@@ -21,6 +22,20 @@ struct Beads {
   double area_mm2 = 0;  ///< of all of them together
 
   bool operator==(const Beads&) const = default;
+};
+
+/// The beads an adhesive can be laid in, ready to be asked many times over.
+class BeadRack {
+ public:
+  /// @param adhesive  with at least one bead size, in any order
+  explicit BeadRack(const Adhesive& adhesive);
+
+  /// What `smallest_beads` picks.
+  Beads smallest(double needed_mm2) const;
+
+ private:
+  std::vector<Length> sizes_;  ///< ascending
+  std::vector<double> areas_;  ///< of them, mm2
 };
 
 /// The fewest beads, and of those the smallest, whose section covers the one needed.

@@ -91,7 +91,7 @@ struct Piece {
 class PieceBuilder {
  public:
   PieceBuilder(const PartSection& section, const Adhesive& adhesive)
-      : section_(section), adhesive_(adhesive) {}
+      : section_(section), rack_(adhesive) {}
 
   std::vector<Piece> pieces() {
     const auto points = monotone_samples(section_);
@@ -101,9 +101,7 @@ class PieceBuilder {
   }
 
  private:
-  Beads beads(const Sample& at) const {
-    return smallest_beads(adhesive_, at.needed_mm2);
-  }
+  Beads beads(const Sample& at) const { return rack_.smallest(at.needed_mm2); }
   Sample sample(double share) const { return {share, section_.needed_mm2(share)}; }
 
   void lay_monotone(Sample from, const Sample& to) {
@@ -133,7 +131,7 @@ class PieceBuilder {
   }
 
   const PartSection& section_;
-  const Adhesive& adhesive_;
+  BeadRack rack_;
   std::vector<Piece> pieces_;
 };
 
