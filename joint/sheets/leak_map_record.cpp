@@ -85,7 +85,8 @@ std::size_t label_levels(const Schedule& schedule, double scale) {
     const Vector3 apart = schedule.stations[i].point - schedule.stations[i - 1].point;
     closest = std::min(closest, std::hypot(apart.x(), apart.y()) * scale);
   }
-  return closest < label_pitch_mm ? 2 : 1;
+  return static_cast<std::size_t>(
+      std::clamp(std::ceil(label_pitch_mm / closest), 1.0, 3.0));
 }
 
 /// A hole and its mark, the mark outboard of it along the line square to the lip.

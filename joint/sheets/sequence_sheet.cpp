@@ -6,6 +6,34 @@
 #include "joint/sheets/sequence_records.h"
 
 namespace sheerlap {
+namespace {
+
+bool is_banner(const PageTable& table, std::size_t row) {
+  return table.rows[row].look == RowLook::Banner;
+}
+
+/// A table's rows from one on, with the columns as wide as they are in the whole, and
+/// with the banner that the first of them stands under.
+PageTable rest_of(const PageTable& table,
+                  const PlacedTable& placed,
+                  std::size_t first) {
+  PageTable rest = table;
+  for (std::size_t i = 0; i < rest.columns.size(); ++i) {
+    rest.columns[i].least_width_mm = placed.widths_mm()[i];
+    rest.columns[i].stretch = 0;
+  }
+  std::size_t banner = first;
+  while (banner > 0 && !is_banner(table, banner)) --banner;
+  rest.rows.erase(rest.rows.begin(),
+                  rest.rows.begin() + static_cast<std::ptrdiff_t>(first));
+  if (banner < first && is_banner(table, banner))
+    rest.rows.insert(
+        rest.rows.begin(),
+        {{table.rows[banner].cells.front() + ", continued"}, RowLook::Banner});
+  return rest;
+}
+
+}  // namespace
 
 void record_row(SheetFlow& flow,
                 const std::vector<RecordField>& fields,
@@ -28,23 +56,22 @@ void table_in_columns(SheetFlow& flow, const PageTable& table, std::size_t colum
   const double width = (flow.room().width - apart_mm * (count - 1)) / count;
   const PlacedTable placed(flow.page(), table, width);
   const std::size_t all = table.rows.size();
-  const auto is_banner = [&](std::size_t row) {
-    return table.rows[row].look == RowLook::Banner;
-  };
   std::size_t first = 0;
   while (first < all) {
-    flow.need(placed.heading_mm() + 3 * placed.row_mm(first));
+    flow.need(placed.heading_mm() + 4 * placed.row_mm(first));
     const std::size_t even = (all - first + columns - 1) / columns + 1;
     const Box room = flow.room();
     double tallest = 0;
     for (std::size_t column = 0; column < columns && first < all; ++column) {
+      const PageTable part = rest_of(table, placed, first);
+      const PlacedTable there(flow.page(), part, width);
       std::size_t last =
-          std::min({all, first + even, first + placed.rows_in(room.height, first)});
-      if (last < all && last > first + 1 && is_banner(last - 1)) --last;
+          std::min({part.rows.size(), even, there.rows_in(room.height, 0)});
+      if (last < part.rows.size() && last > 1 && is_banner(part, last - 1)) --last;
       const Point2 corner(room.left + static_cast<double>(column) * (width + apart_mm),
                           room.top);
-      tallest = std::max(tallest, placed.draw(flow.page(), corner, first, last));
-      first = last;
+      tallest = std::max(tallest, there.draw(flow.page(), corner, 0, last));
+      first = all - (part.rows.size() - last);
     }
     flow.take(tallest);
     flow.space(apart_mm);
