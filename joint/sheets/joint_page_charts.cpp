@@ -16,9 +16,9 @@ namespace sheerlap {
 namespace {
 
 /// The frame of a chart, in its own units.
-constexpr double left = 58, right = 772, width = 840;
-constexpr double fit_line = 22, gap_top = 34, gap_low = 236, hole_line = 262;
-constexpr double bead_top = 300, bead_low = 366, height = 412;
+constexpr double left = 58, right = 764, width = 840;
+constexpr double fit_line = 22, gap_top = 34, gap_low = 214, hole_line = 240;
+constexpr double bead_top = 278, bead_low = 338, height = 382;
 
 /// A chart, and how lengths come to stand in it.
 struct Chart {
@@ -139,7 +139,7 @@ std::string curve_names(const Chart& chart, const GapSection& end) {
   std::stable_sort(names.begin(), names.end(),
                    [](const auto& a, const auto& b) { return a.first < b.first; });
   for (std::size_t i = 1; i < names.size(); ++i)
-    names[i].first = std::max(names[i].first, names[i - 1].first + 13);
+    names[i].first = std::max(names[i].first, names[i - 1].first + 15);
   std::string svg;
   for (const auto& [y, name] : names) svg += words("", right + 6, y + 4, name);
   return svg;
@@ -165,7 +165,7 @@ std::string beads(const Chart& chart) {
   Length largest = Length::mm(1);
   for (const BeadRun& run : runs) largest = std::max(largest, run.size);
   std::string svg = words("before", left - 7, (bead_top + bead_low) / 2, "bead") +
-                    words("before", left - 7, (bead_top + bead_low) / 2 + 13,
+                    words("before", left - 7, (bead_top + bead_low) / 2 + 15,
                           chart.style.unit_name());
   for (const BeadRun& run : runs) {
     const double from = chart.x(run.from), to = chart.x(run.to);

@@ -18,7 +18,7 @@ PlanDrawing plan_drawing(const Job& job, const NumberStyle& style) {
          plan_line(side.drill_line, {Length(), side.drill_line_length, 0, 1}))
       plan.box.extend(drawn_point(point));
   const double extent = std::max(plan.box.sizes().x(), 2 * plan.box.sizes().y());
-  plan.letter_mm = extent / 108;
+  plan.letter_mm = extent / 90;
   plan.within_mm = extent / 20000;
   return plan;
 }

@@ -1,6 +1,8 @@
 #pragma once
 
 #include <Eigen/Geometry>
+#include <algorithm>
+#include <cmath>
 #include <string>
 #include <vector>
 
@@ -26,6 +28,15 @@ class NameRoom {
         if ((taken - point).norm() < letter) return false;
     taken_.insert(taken_.end(), points.begin(), points.end());
     return true;
+  }
+  /// Keeps names off a line that is drawn, for names as high as `letter`.
+  void block(const std::vector<Point2>& line, double letter) {
+    for (std::size_t i = 1; i < line.size(); ++i) {
+      const double steps = std::ceil(2 * (line[i] - line[i - 1]).norm() / letter);
+      for (double step = 0; step <= steps; ++step)
+        taken_.push_back(line[i - 1] +
+                         (line[i] - line[i - 1]) * (step / std::max(steps, 1.0)));
+    }
   }
 
  private:

@@ -86,6 +86,7 @@ std::string fit_stretches(PlanDrawing& plan, const PerimeterSide& side) {
     if (!(run.to > run.from)) continue;
     auto points = plan_line(side.sheer, {run.from, run.to, inboard_mm, plan.within_mm});
     std::erase_if(points, [&](const Point2& point) { return !on_hand(side, point); });
+    plan.names.block(points, plan.letter_mm);
     svg += fmt::format("<path class=\"fit {}\" d=\"{}\"/>\n", word_of(run.verdict),
                        path_data(drawn_points(points), 1));
     const PlanPoint at = plan_point(side.sheer, (run.from + run.to) / 2);

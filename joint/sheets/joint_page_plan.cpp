@@ -119,7 +119,7 @@ std::string all_holes(const PlanDrawing& plan, const std::vector<PageHole>& hole
   Point2 written(1e300, 1e300);
   for (const PageHole& one : holes) {
     const Point2 at = one.station->point.head<2>();
-    const bool room = !((at - written).norm() < 1.05 * plan.letter_mm);
+    const bool room = !((at - written).norm() < 0.85 * plan.letter_mm);
     if (room) written = at;
     svg += hole(plan, one, room);
   }
