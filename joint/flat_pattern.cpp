@@ -113,6 +113,10 @@ FlatPattern flat_pattern(const Perimeter& perimeter,
          Length::mm(ruling.run_mm + ruling.bent_mm - first.run_mm - first.bent_mm)});
   }
   for (const FlatRuling& ruling : rulings) {
+    // two parts of the line have the ruling between them in common
+    if (&ruling != &rulings.front() && ruling.line == (&ruling - 1)->line &&
+        ruling.low == (&ruling - 1)->low)
+      continue;
     pattern.drill_line.push_back(pose(ruling.line));
     pattern.top.push_back(pose(ruling.top));
     pattern.low.push_back(pose(ruling.low));

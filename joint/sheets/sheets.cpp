@@ -5,6 +5,9 @@
 #include "joint/sheets/drill_sheet.h"
 #include "joint/sheets/joint_page.h"
 #include "joint/sheets/order_workbook.h"
+#include "joint/sheets/pattern_drawing.h"
+#include "joint/sheets/pattern_dxf.h"
+#include "joint/sheets/pattern_svg.h"
 #include "joint/sheets/sequence_sheet.h"
 
 namespace sheerlap {
@@ -16,6 +19,8 @@ struct Sheet {
   bool (*due)(const Job& job);
   Result<std::string> (*make)(const Job& job, const SheetStyle& style);
 };
+
+bool has_jigs(const Job& job) { return job.schedule && !job.schedule->jigs.empty(); }
 
 template <SideName side>
 Sheet drill_sheet_of() {
@@ -34,6 +39,14 @@ const std::vector<Sheet>& all_sheets() {
       drill_sheet_of<SideName::Starboard>(),
       drill_sheet_of<SideName::Port>(),
       drill_sheet_of<SideName::Transom>(),
+      {"jigs.dxf", has_jigs,
+       [](const Job& job, const SheetStyle& style) {
+         return pattern_dxf(pattern_drawing(job, style));
+       }},
+      {"jigs.svg", has_jigs,
+       [](const Job& job, const SheetStyle& style) -> Result<std::string> {
+         return pattern_svg(pattern_drawing(job, style));
+       }},
       {"order.xlsx", [](const Job& job) { return job.adhesive && job.order; },
        order_workbook},
       {"sequence.pdf", [](const Job& job) { return job.schedule.has_value(); },
