@@ -32,6 +32,29 @@ std::vector<LinePart> parts_between(const SideLine& drill_line,
   return parts;
 }
 
+/// One ruling for the two that parts of the line have in common, half way between them:
+/// a sheet with a thickness comes to a hollow's fold from both sides beyond it.
+void join_parts(std::vector<FlatRuling>& rulings) {
+  const auto middle = [](const auto& one, const auto& other) {
+    return ((one + other) / 2).eval();
+  };
+  std::size_t kept = 0;
+  for (std::size_t i = 1; i < rulings.size(); ++i) {
+    FlatRuling& last = rulings[kept];
+    const FlatRuling& next = rulings[i];
+    if (next.part == last.part || next.run_mm > last.run_mm) {
+      rulings[++kept] = next;
+      continue;
+    }
+    last.part = next.part;
+    last.bent_mm = (last.bent_mm + next.bent_mm) / 2;
+    last.line = middle(last.line, next.line);
+    last.top = middle(last.top, next.top);
+    last.low = middle(last.low, next.low);
+  }
+  rulings.resize(kept + 1);
+}
+
 /// The ruling of a strip nearest to a run along its line: each hole has one of its own.
 const FlatRuling& ruling_at(const std::vector<FlatRuling>& rulings, double run_mm) {
   const auto after = std::lower_bound(
@@ -87,6 +110,7 @@ FlatPattern flat_pattern(const Perimeter& perimeter,
   FlatStrip strip = flat_strip(drill_line.line(), parts_between(drill_line, places),
                                sheet.plate.in_mm());
   std::vector<FlatRuling>& rulings = strip.rulings;
+  join_parts(rulings);
   if (!forward) {
     const double run = rulings.back().run_mm;
     const double bent = rulings.back().bent_mm;
@@ -113,10 +137,6 @@ FlatPattern flat_pattern(const Perimeter& perimeter,
          Length::mm(ruling.run_mm + ruling.bent_mm - first.run_mm - first.bent_mm)});
   }
   for (const FlatRuling& ruling : rulings) {
-    // two parts of the line have the ruling between them in common
-    if (&ruling != &rulings.front() && ruling.line == (&ruling - 1)->line &&
-        ruling.low == (&ruling - 1)->low)
-      continue;
     pattern.drill_line.push_back(pose(ruling.line));
     pattern.top.push_back(pose(ruling.top));
     pattern.low.push_back(pose(ruling.low));
