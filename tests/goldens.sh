@@ -6,8 +6,8 @@
 #
 # A case is a folder fixtures/BOAT/golden/CASE with the file `arguments`: one argument a
 # line. The program runs in a copy of fixtures/BOAT without its goldens. Expected are the
-# files `status`, `stdout`, `stderr` and, in `written/`, every file the run has added; of PDF
-# files, workbooks and pages the names alone, in `sheets`.
+# files `status`, `stdout`, `stderr` and, in `written/`, every file the run has added; of drawn
+# sheets the names alone, in `sheets`.
 #
 # A number at the end of a line of JSON may be 2e-6 off: the last digits of a double
 # differ from one processor's library to another's.
@@ -65,7 +65,7 @@ run_case() {
     [ -e "$boat/$file" ] && cmp -s "$boat/$file" "$run/$file" && continue
     case $file in
       # checked by tests/joint/sheets/, which reads them back with other programs
-      *.pdf | *.xlsx | *.html)
+      *.pdf | *.xlsx | *.html | *.dxf | *.svg)
         echo "$file" >>"$result/sheets"
         continue
         ;;
@@ -74,7 +74,6 @@ run_case() {
     cp "$run/$file" "$result/written/$file"
   done < <(cd "$run" && find . -type f | sed 's,^\./,,' | LC_ALL=C sort)
   rmdir "$result/written" 2>/dev/null || true
-  [ "$bless" = 1 ] && return
   while IFS= read -r file; do
     local expected=$1/${file#"$result"/}
     if [ -e "$expected" ]; then near_numbers "$expected" "$file"; fi
