@@ -23,40 +23,11 @@ std::string heading(const Job& job, const NumberStyle& style) {
   return wrapped(text);
 }
 
-std::string extremes(const Fit& fit, const NumberStyle& style) {
-  TextTable table;
-  table.columns = {{{"gap"}, Align::Left},
-                   {{style.unit_name()}},
-                   {{"side"}, Align::Left},
-                   {{"girth"}},
-                   {{"depth"}}};
-  const auto add = [&](const char* name, const GapAt& at) {
-    table.rows.push_back({name, style.gap(at.gap), side_word(at.side),
-                          style.running(at.girth), style.span(at.depth)});
-  };
-  add("least", fit.least);
-  add("greatest", fit.greatest);
-  table.rows.push_back({"mean", style.gap(fit.mean), "over the bond band", "", ""});
-  table.rows.push_back({"way down", style.gap(fit.entry.worst),
-                        side_word(fit.entry.side), style.running(fit.entry.girth), ""});
-  return text_of(table) +
-         wrapped(
-             "Way down is the least clearance, level, of the lip's low edge past the "
-             "hull's top edge while the lid comes straight down; below 0 it does not "
-             "pass by itself.");
-}
-
-std::string runs(const Fit& fit, const NumberStyle& style) {
-  TextTable table;
-  table.columns = {{{"side"}, Align::Left},    {{"from"}},         {{"to"}},
-                   {{"verdict"}, Align::Left}, {{"worst", "gap"}}, {{"at", "girth"}},
-                   {{"at", "depth"}}};
-  for (const FitRun& run : fit.runs)
-    table.rows.push_back({side_word(run.side), style.running(run.from),
-                          style.running(run.to), word_of(run.verdict),
-                          style.gap(run.worst.gap), style.running(run.worst.girth),
-                          style.span(run.worst.depth)});
-  return text_of(table);
+std::string way_down() {
+  return wrapped(
+      "Way down is the least clearance, level, of the lip's low edge past the hull's "
+      "top edge while the lid comes straight down; below 0 it does not pass by "
+      "itself.");
 }
 
 std::string stations(const Fit& fit, const NumberStyle& style) {
@@ -84,10 +55,42 @@ std::string stations(const Fit& fit, const NumberStyle& style) {
 
 }  // namespace
 
+TextTable fit_extremes(const Fit& fit, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {{{"gap"}, Align::Left},
+                   {{style.unit_name()}},
+                   {{"side"}, Align::Left},
+                   {{"girth"}},
+                   {{"depth"}}};
+  const auto add = [&](const char* name, const GapAt& at) {
+    table.rows.push_back({name, style.gap(at.gap), side_word(at.side),
+                          style.running(at.girth), style.span(at.depth)});
+  };
+  add("least", fit.least);
+  add("greatest", fit.greatest);
+  table.rows.push_back({"mean", style.gap(fit.mean), "over the bond band", "", ""});
+  table.rows.push_back({"way down", style.gap(fit.entry.worst),
+                        side_word(fit.entry.side), style.running(fit.entry.girth), ""});
+  return table;
+}
+
+TextTable fit_runs(const Fit& fit, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {{{"side"}, Align::Left},    {{"from"}},         {{"to"}},
+                   {{"verdict"}, Align::Left}, {{"worst", "gap"}}, {{"at", "girth"}},
+                   {{"at", "depth"}}};
+  for (const FitRun& run : fit.runs)
+    table.rows.push_back({side_word(run.side), style.running(run.from),
+                          style.running(run.to), word_of(run.verdict),
+                          style.gap(run.worst.gap), style.running(run.worst.girth),
+                          style.span(run.worst.depth)});
+  return table;
+}
+
 std::string fit_text(const Job& job, const NumberStyle& style) {
   const Fit& fit = *job.fit;
-  return heading(job, style) + "\n" + extremes(fit, style) +
-         "\nWhere the verdict changes\n" + runs(fit, style) +
+  return heading(job, style) + "\n" + text_of(fit_extremes(fit, style)) + way_down() +
+         "\nWhere the verdict changes\n" + text_of(fit_runs(fit, style)) +
          "\nAt the rows of the sheer table: top, middle and low edge of the lap\n" +
          stations(fit, style);
 }

@@ -35,7 +35,7 @@ std::string sheer_words(const Sheer& sheer) {
 
 }  // namespace
 
-std::string perimeter_text(const Job& job, const NumberStyle& style) {
+TextTable perimeter_table(const Job& job, const NumberStyle& style) {
   TextTable table;
   table.columns = {{{"side"}, Align::Left},    {{"sheer"}},
                    {{"drill line"}},           {{"starts at"}, Align::Left},
@@ -56,13 +56,21 @@ std::string perimeter_text(const Job& job, const NumberStyle& style) {
   }
   table.rows.push_back({"all", style.running(job.perimeter.sheer_length),
                         style.running(job.perimeter.drill_line_length), "", "", ""});
-  return wrapped(fmt::format("Lengths in {}, rounded to {}: the sheer is the hull's "
-                             "trimmed top edge; the drill line lies on the lip's "
-                             "outer face {} below it. Openings, by girth on the drill "
-                             "line, are within the lengths.",
-                             style.unit_words(), style.step_name(),
-                             style.size_with_unit(job.joint.fastener.line))) +
-         text_of(table);
+  return table;
+}
+
+std::string perimeter_words(const Job& job, const NumberStyle& style) {
+  return fmt::format(
+      "Lengths in {}, rounded to {}: the sheer is the hull's trimmed top edge; the "
+      "drill "
+      "line lies on the lip's outer face {} below it. Openings, by girth on the drill "
+      "line, are within the lengths.",
+      style.unit_words(), style.step_name(),
+      style.size_with_unit(job.joint.fastener.line));
+}
+
+std::string perimeter_text(const Job& job, const NumberStyle& style) {
+  return wrapped(perimeter_words(job, style)) + text_of(perimeter_table(job, style));
 }
 
 std::string input_text(const Job& job, const NumberStyle& style) {

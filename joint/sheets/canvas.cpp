@@ -54,6 +54,8 @@ double measured_em(const Canvas& canvas) {
 Canvas::Canvas(cairo_surface_t* surface)
     : cairo(cairo_create(surface)), words(text_context()) {
   cairo_scale(cairo.get(), points_in_mm, points_in_mm);
+  // arcs keep within this of round, in points: patterns are cut to
+  cairo_set_tolerance(cairo.get(), 0.01);
   cairo_set_source_rgb(cairo.get(), shade::black, shade::black, shade::black);
   pango_cairo_update_context(cairo.get(), words.get());
   em_of_capital = measured_em(*this);

@@ -17,24 +17,6 @@ double distance_to_segment(const Point2& point, const Point2& from, const Point2
   return (from + share * along - point).norm();
 }
 
-/// Girths along a stretch, so close that chords keep to the line's bends.
-std::vector<Length> sample_girths(const SideLine& line, const PlanStretch& stretch) {
-  const Curve& curve = line.line().face().curve();
-  std::vector<Length> girths{stretch.from};
-  for (std::size_t k = 0; k < line.path().span_count; ++k) {
-    const Length start = std::max(stretch.from, line.girth_at_span(k));
-    const Length stop = std::min(stretch.to, line.girth_at_span(k + 1));
-    if (!(stop > start)) continue;
-    const double bend = curve.bend(line.path().span(k, curve.spans()));
-    const double run_mm = (stop - start).in_mm() + std::abs(stretch.outboard_mm);
-    // an arc cut in n has a rise of run * bend / (8 n^2)
-    const double cuts = std::ceil(std::sqrt(run_mm * bend / (8 * stretch.within_mm)));
-    for (double i = 1; i <= std::max(1.0, cuts); ++i)
-      girths.push_back(start + (stop - start) * (i / std::max(1.0, cuts)));
-  }
-  return girths;
-}
-
 }  // namespace
 
 std::vector<Point2> simplified(const std::vector<Point2>& points, double within) {
@@ -64,6 +46,23 @@ std::vector<Point2> simplified(const std::vector<Point2>& points, double within)
   return result;
 }
 
+std::vector<Length> girths_along(const SideLine& line, const PlanStretch& stretch) {
+  const Curve& curve = line.line().face().curve();
+  std::vector<Length> girths{stretch.from};
+  for (std::size_t k = 0; k < line.path().span_count; ++k) {
+    const Length start = std::max(stretch.from, line.girth_at_span(k));
+    const Length stop = std::min(stretch.to, line.girth_at_span(k + 1));
+    if (!(stop > start)) continue;
+    const double bend = curve.bend(line.path().span(k, curve.spans()));
+    const double run_mm = (stop - start).in_mm() + std::abs(stretch.outboard_mm);
+    // an arc cut in n has a rise of run * bend / (8 n^2)
+    const double cuts = std::ceil(std::sqrt(run_mm * bend / (8 * stretch.within_mm)));
+    for (double i = 1; i <= std::max(1.0, cuts); ++i)
+      girths.push_back(start + (stop - start) * (i / std::max(1.0, cuts)));
+  }
+  return girths;
+}
+
 PlanPoint plan_point(const SideLine& line, Length girth) {
   const FacePoint at = line.line().at(line.place_at(girth));
   return {at.point.head<2>(), at.normal.head<2>().normalized()};
@@ -71,7 +70,7 @@ PlanPoint plan_point(const SideLine& line, Length girth) {
 
 std::vector<Point2> plan_line(const SideLine& line, const PlanStretch& stretch) {
   std::vector<Point2> points;
-  for (const Length girth : sample_girths(line, stretch)) {
+  for (const Length girth : girths_along(line, stretch)) {
     const PlanPoint at = plan_point(line, girth);
     points.push_back(at.point + stretch.outboard_mm * at.outboard);
   }

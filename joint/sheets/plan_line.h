@@ -25,6 +25,10 @@ struct PlanStretch {
 };
 std::vector<Point2> plan_line(const SideLine& line, const PlanStretch& stretch);
 
+/// Girths along a stretch, so close that the chords between its points keep to the line
+/// in space, and with both girths where the line turns a corner.
+std::vector<Length> girths_along(const SideLine& line, const PlanStretch& stretch);
+
 /// A point of a side's line in plan and the way outboard from it.
 struct PlanPoint {
   Point2 point;

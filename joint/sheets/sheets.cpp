@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "joint/sheets/drawing.h"
 #include "joint/sheets/drill_sheet.h"
 #include "joint/sheets/joint_page.h"
 #include "joint/sheets/order_workbook.h"
@@ -34,6 +35,8 @@ Sheet drill_sheet_of() {
 /// All sheets, in the order they are written in.
 const std::vector<Sheet>& all_sheets() {
   static const std::vector<Sheet> all{
+      {"drawing.pdf", [](const Job& job) { return job.layout && job.schedule; },
+       drawing},
       {"joint.html", [](const Job& job) { return job.schedule.has_value(); },
        joint_page},
       drill_sheet_of<SideName::Starboard>(),

@@ -131,6 +131,22 @@ class Pdf:
         return found
 
 
+    def discs(self, page):
+        """(x, y, radius) of each filled disc of a page."""
+        drawing = self.drawing(page)
+        points = float(re.search(r"matrix\(([\d.]+),0,0", drawing)[1])  # drawn for each point
+        found = []
+        for path in re.findall(r'<path style=" stroke:none[^"]*" d="(M [^"]* C [^"]*)"', drawing):
+            # the points on the curve: where it starts, and the last of each three
+            numbers = [[float(number) for number in re.findall(r"-?[\d.]+", part)]
+                       for part in re.split("[MCLZ]", path)]
+            on_curve = [part[-2:] for part in numbers if part]
+            across, down = ([point[k] * MM / points for point in on_curve] for k in (0, 1))
+            found.append(((max(across) + min(across)) / 2, (max(down) + min(down)) / 2,
+                          (max(across) - min(across)) / 2))
+        return found
+
+
 def whole_file_is_right(pdf, size):
     """Sizes of the pages, embedded fonts, the numbers of the sheets, and no date."""
     for number, (wide, high) in enumerate(pdf.sizes, 1):

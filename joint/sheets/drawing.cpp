@@ -1,0 +1,51 @@
+#include "joint/sheets/drawing.h"
+
+#include <fmt/format.h>
+
+#include "joint/sheets/drawing_arrangement.h"
+#include "joint/sheets/drawing_expanded.h"
+#include "joint/sheets/drawing_sections.h"
+#include "joint/sheets/pdf_file.h"
+#include "joint/sheets/sheet_frame.h"
+
+namespace sheerlap {
+
+Result<std::string> drawing(const Job& job, const SheetStyle& style) {
+  const NumberStyle numbers(style.report.unit, job.joint.layout.round_to);
+  const PageSize size = drawing_page(style.paper);
+  // the angle that the standards of each paper take
+  const Projection projection =
+      style.paper == Paper::A4 ? Projection::FirstAngle : Projection::ThirdAngle;
+  return pdf_bytes(
+      {fmt::format("{}: drawing of the joint", job.joint.title), style.report.date},
+      [&](PdfFile& file) {
+        SheetTitle title;
+        title.title = job.joint.title;
+        title.lengths = numbers.unit_name();
+        title.date = style.report.date;
+        const auto add_sheet = [&](const std::string& what, const std::string& scale) {
+          title.what = what;
+          title.scale = scale;
+          Page& page = file.add_page(size);
+          draw_sheet_frame(page, title, {file.page_number(), file.page_count()});
+          return DrawnSheet{page, job, numbers};
+        };
+        title.projection = projection;
+        DrawnSheet first = add_sheet("Joint: general arrangement",
+                                     arrangement_scale(job, style.report.unit, size)
+                                         .words(LengthUnit::Millimetres));
+        draw_arrangement(first, projection);
+        title.projection = Projection::None;
+        DrawnSheet second =
+            add_sheet("Joint: sides laid flat",
+                      expanded_scales(job, style.report.unit, size).words());
+        draw_expanded(second);
+        DrawnSheet third = add_sheet(
+            "Joint: sections and tables",
+            section_scale(job, style.report.unit, size).words(LengthUnit::Millimetres));
+        third.marks_left_out = first.marks_left_out + second.marks_left_out;
+        draw_sections(third);
+      });
+}
+
+}  // namespace sheerlap

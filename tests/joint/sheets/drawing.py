@@ -1,0 +1,172 @@
+"""Reads the drawing of the joint back.
+
+    /usr/bin/python3 -B drawing.py PROGRAM FIXTURES
+
+On the plan, on the profile and on the sides laid flat each hole of result.json stands where it
+is, at the scale that the sheet states; runs, gaps and lengths are those of the result; the check
+bars are as long as they say; no words stand on other words.
+"""
+
+import re
+
+from sheet_reading import (A3, ANSI_B, Boat, Pdf, check, close, finish, running, span,
+                           whole_file_is_right)
+
+ON_PAPER = 0.1  # mm that a hole may be off
+PLAN_DOT, PROFILE_DOT, FLAT_DOT = 0.5, 0.35, 0.6  # radii of holes on the views, mm
+SAME_RADIUS = 0.03
+BLOCK_MM = 32  # at the foot of a sheet: the title block and the key
+SIDES = ("starboard", "port", "transom")
+
+
+def scale_after(words, text):
+    """The factor of a scale such as 1:20 that stands behind some words."""
+    found = re.search(re.escape(words) + r"[^:]*?(\d+):(\d+)", text)
+    check(found, f"there is no scale behind: {words}")
+    return int(found[1]) / int(found[2]) if found else 1
+
+
+def dots(discs, radius, foot):
+    return [(x, y) for x, y, size in discs if abs(size - radius) < SAME_RADIUS and y < foot]
+
+
+def stand_where_they_are(what, found, wanted):
+    """Whether dots are a set of points, moved as a whole."""
+    check(len(found) == len(wanted), f"{what}: {len(found)} dots for {len(wanted)} holes")
+    if len(found) != len(wanted) or not wanted:
+        return
+    move = [sum(dot[k] for dot in found) / len(found) -
+            sum(point[k] for point in wanted) / len(wanted) for k in (0, 1)]
+    for x, y in wanted:
+        x, y = x + move[0], y + move[1]
+        away = min(((x - dot[0]) ** 2 + (y - dot[1]) ** 2) ** 0.5 for dot in found)
+        check(away < ON_PAPER, f"{what}: a hole is {away:.3f} mm off on paper")
+
+
+def drilled(boat, side=None):
+    return [hole for hole in boat.result["schedule"]
+            if hole["drill_depth"] is not None and side in (None, hole["side"])]
+
+
+def arrangement_is_right(boat, pdf):
+    discs, foot = pdf.discs(0), pdf.sizes[0][1] - BLOCK_MM
+    scale = scale_after("PLAN from above,", pdf.pages[0])
+    stand_where_they_are(f"{boat.title}, plan", dots(discs, PLAN_DOT, foot),
+                         [(hole["x"] * scale, -hole["y"] * scale) for hole in drilled(boat)])
+    scale = scale_after("PROFILE from port,", pdf.pages[0])
+    stand_where_they_are(f"{boat.title}, profile", dots(discs, PROFILE_DOT, foot),
+                         [(hole["x"] * scale, -hole["z"] * scale)
+                          for hole in drilled(boat, "port")])
+
+
+def sides_are_right(boat, pdf):
+    """Each side is a row of dots; to the left is aft on starboard, to port on the transom."""
+    rows = {}
+    for x, y in dots(pdf.discs(1), FLAT_DOT, pdf.sizes[1][1]):
+        rows.setdefault(round(y), []).append((x, 0))
+    names = [side for side in SIDES if drilled(boat, side)]
+    check(len(rows) == len(names), f"{boat.title}: {len(rows)} rows of holes laid flat")
+    for (_, found), side in zip(sorted(rows.items()), names):
+        scale = scale_after("girth", pdf.pages[1])
+        way = 1 if side == "port" else -1
+        stand_where_they_are(f"{boat.title}, {side} laid flat", found,
+                             [(way * hole["girth"] * scale, 0) for hole in drilled(boat, side)])
+
+
+def bars_are_right(boat, pdf, length):
+    for page in range(len(pdf.sizes)):
+        lines = [line for _, line in pdf.paths(page) if len(line) == 2]
+        for along, across, what in ((0, 1, "across"), (1, 0, "up")):
+            corner = [line for line in lines
+                      if abs(abs(line[1][along] - line[0][along]) - length) < ON_PAPER and
+                      abs(line[1][across] - line[0][across]) < 0.01 and line[0][0] < 25 and
+                      line[0][1] > pdf.sizes[page][1] - 15]
+            check(len(corner) == 1, f"{boat.title}, sheet {page + 1}: check bars {what}: "
+                                    f"{len(corner)}")
+        check("must be " + ("100 mm" if length == 100 else "4 in") in pdf.pages[page],
+              f"{boat.title}, sheet {page + 1}: the bars do not say their length")
+
+
+def words_are_right(boat, pdf, units):
+    """Figures of the result that the sheets must say, but for what they say is left out."""
+    flat = " ".join(pdf.pages[1].split())
+    left_out = re.search(r"for want of room: (\d+) words?", pdf.pages[2])
+    spare = int(left_out[1]) if left_out else 0
+    spoken = {word for page, *_, word in pdf.words() if page == 1}
+    missing = [hole["mark"] for hole in boat.result["schedule"] if hole["mark"] not in spoken]
+    for side in boat.result["layout"]["sides"]:
+        bridged = {(bridge["from"], bridge["to"]) for bridge in side["bridged"]}
+        for run in side["runs"]:
+            pitch = span(run["pitch"], units)
+            words = pitch if run["spaces"] == 1 else \
+                f"{run['spaces']} x {pitch} = {span(run['to'] - run['from'], units)}"
+            if (run["from"], run["to"]) in bridged:
+                words = f"BRIDGED {pitch} over"
+            if words not in flat:
+                missing.append(words)
+    check(len(missing) <= spare, f"{boat.title}: not drawn: {missing}, {spare} said to be left out")
+    for jig in {hole["jig"] for hole in boat.result["schedule"]}:
+        check(f"{jig}:" in flat, f"{boat.title}: {jig} is not drawn")
+    tables = pdf.pages[2]
+    for side in boat.result["perimeter"]["sides"]:
+        row = rf"{side['name']} +{running(side['sheer_length'], units)} +" \
+              rf"{running(side['drill_line_length'], units)}"
+        check(re.search(row, tables), f"{boat.title}: perimeter: {row}")
+
+
+def sections_are_right(boat, pdf, lap):
+    """The worst gaps are dimensioned, and the lap is as high as its scale makes it."""
+    text = pdf.pages[2]
+    fit = boat.result["fit"]
+    for gap in (fit["gap_min"], fit["gap_max"]):
+        check(f"gap {gap:.2f}" in text, f"{boat.title}: no section with the gap {gap:.2f}")
+    wanted = lap * scale_after("SECTION A-A,", text)
+    heights = [abs(line[1][1] - line[0][1]) for _, line in pdf.paths(2)
+               if len(line) == 2 and abs(line[1][0] - line[0][0]) < 0.01 and line[0][0] > 40]
+    check(sum(abs(height - wanted) < ON_PAPER for height in heights) >= 3,
+          f"{boat.title}: the lap is not {wanted:.1f} mm high in its sections")
+
+
+def no_words_on_others(boat, pdf):
+    """Boxes of words go from ascender to descender: a part of that is never inked."""
+    uninked = 0.55
+    words = [(page, left + uninked, top + uninked, right - uninked, bottom - uninked, word)
+             for page, left, top, right, bottom, word in pdf.words()]
+    for number, one in enumerate(words):
+        for other in words[number + 1:]:
+            if one[0] == other[0] and one[1] < other[3] and other[1] < one[3] and \
+                    one[2] < other[4] and other[2] < one[4]:
+                check(False, f"{boat.title}, sheet {one[0] + 1}: {one[5]} stands on {other[5]}")
+        left, top, right, bottom = one[1:5]
+        wide, high = pdf.sizes[one[0]]
+        check(18 < left and right < wide - 8 and 8 < top and bottom < high - 4,
+              f"{boat.title}, sheet {one[0] + 1}: {one[5]} stands off the sheet's frame")
+
+
+def drawing_is_right(boat, units, size, lap=None):
+    pdf = Pdf(boat.path("drawing.pdf"))
+    whole_file_is_right(pdf, size)
+    check(len(pdf.sizes) == 3, f"{boat.title}: {len(pdf.sizes)} sheets")
+    arrangement_is_right(boat, pdf)
+    sides_are_right(boat, pdf)
+    bars_are_right(boat, pdf, 100 if units == "mm" else 101.6)
+    words_are_right(boat, pdf, units)
+    if lap:
+        sections_are_right(boat, pdf, lap)
+    no_words_on_others(boat, pdf)
+    return pdf
+
+
+with Boat("demo-640") as demo:
+    drawing_is_right(demo, "mm", A3)
+    with Boat("demo-640") as again:
+        check(demo.bytes("drawing.pdf") == again.bytes("drawing.pdf"),
+              "the drawing is not the same twice")
+with Boat("demo-640", "--units", "in", change=[("lengths = [16, 19, 22, 25]", "lengths = [16, 19]"),
+                                               ("Demo 640", "Long " * 60)]) as inches:
+    drawing_is_right(inches, "in", ANSI_B)
+with Boat("double-ender") as launch:
+    drawing_is_right(launch, "mm", A3, lap=60)
+with Boat("pram", "--paper", "letter") as pram:
+    drawing_is_right(pram, "mm", ANSI_B)
+finish("drawing of the joint")
