@@ -83,7 +83,16 @@ void draw_expanded(DrawnSheet& sheet) {
     draw_expanded_side(sheet, side, view);
     top += each;
   }
-  draw_bars(sheet);
+  const Box notes = draw_bars(sheet);
+  sheet.page.paragraph(
+      {notes.left, notes.top + 2},
+      fmt::format(
+          "Girths and spaces, in {}, run on the drill line (chain line) on the "
+          "lip's outer face, from each side's start; depth is straight down from "
+          "the sheer. A ring is a fixed place, a heavy line a space over its "
+          "limit, hatching a keep-out with its clearance.",
+          sheet.style.unit_words()),
+      notes.width, {.height_mm = letter_height::least});
 }
 
 }  // namespace sheerlap

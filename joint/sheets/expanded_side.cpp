@@ -20,6 +20,8 @@ constexpr double marks_up_mm = 2;
 constexpr std::array words_up_mm{10.6, 13.7, 16.8, 19.9};
 /// Above a mark, where a line of words over a hole ends.
 constexpr double over_mark_mm = 9;
+/// Of a keep-out, to both sides of its middle: where its words may lead to.
+constexpr double foot_share = 0.3;
 /// The same words closer than this are written once.
 constexpr double same_words_mm = 25;
 constexpr double hole_radius_mm = 0.6;
@@ -76,7 +78,8 @@ class ExpandedSide {
                                      at(from, lap_mm(from))};
       page_.hatch(area, {.spacing_mm = 1.2});
       page_.polygon(area);
-      write_over((from + to) / 2, obstacle.what);
+      const double span_mm = std::abs(at(to, 0).x() - at(from, 0).x());
+      write_over((from + to) / 2, obstacle.what, 0, foot_share * span_mm);
     }
   }
 
@@ -134,13 +137,17 @@ class ExpandedSide {
                        side_);
   }
 
-  /// Has words written over the side, with a line down to so far above the sheer.
-  void write_over(Length girth, const std::string& words, double foot_up_mm = 0) {
+  /// Has words written over the side, with a line down to so far above the sheer, up
+  /// to half a span to the left or the right.
+  void write_over(Length girth,
+                  const std::string& words,
+                  double foot_up_mm = 0,
+                  double half_span_mm = 0) {
     const Point2 foot = at(girth, 0) - Vector2(0, foot_up_mm);
     for (const LedLabel& other : over_)
       if (other.words == words && std::abs(other.foot.x() - foot.x()) < same_words_mm)
         return;
-    over_.push_back({foot, words});
+    over_.push_back({foot, words, half_span_mm});
   }
 
   DrawnSheet& sheet_;

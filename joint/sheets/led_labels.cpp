@@ -33,17 +33,21 @@ std::vector<Placing> placings(Page& page,
                               const LedLabel& label,
                               const LabelLines& lines) {
   std::vector<Placing> found;
+  std::vector<double> feet{label.foot.x()};
+  if (label.half_span_mm > 0)
+    feet = {feet[0], feet[0] - label.half_span_mm, feet[0] + label.half_span_mm};
   for (const double y : lines.baselines_y)
-    for (const Across across : {Across::Centre, Across::Left, Across::Right}) {
-      Placing placing{{label.foot.x(), y}, across, {}, {}};
-      placing.words =
-          text_box(page, placing.at, label.words, lettering(across)).inset(-around_mm);
-      const double top = y + lines.words_to_line_mm;
-      placing.leader = {label.foot.x() - half_leader_mm, top, 2 * half_leader_mm,
-                        std::max(label.foot.y() - top, 0.0)};
-      if (space.is_free(placing.words) && space.is_free(placing.leader))
-        found.push_back(placing);
-    }
+    for (const double x : feet)
+      for (const Across across : {Across::Centre, Across::Left, Across::Right}) {
+        Placing placing{{x, y}, across, {}, {}};
+        placing.words = text_box(page, placing.at, label.words, lettering(across))
+                            .inset(-around_mm);
+        const double top = y + lines.words_to_line_mm;
+        placing.leader = {x - half_leader_mm, top, 2 * half_leader_mm,
+                          std::max(label.foot.y() - top, 0.0)};
+        if (space.is_free(placing.words) && space.is_free(placing.leader))
+          found.push_back(placing);
+      }
   return found;
 }
 
@@ -135,7 +139,8 @@ std::size_t write_led_labels(Page& page,
     page.text(placing.at, labels[k].words, lettering(placing.across));
     space.take(placing.words);
     if (placing.leader.height <= 0) continue;
-    page.line({labels[k].foot.x(), placing.leader.top}, labels[k].foot);
+    page.line({placing.at.x(), placing.leader.top},
+              {placing.at.x(), labels[k].foot.y()});
     space.take(placing.leader);
   }
   return left_out;

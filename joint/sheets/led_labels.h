@@ -12,6 +12,7 @@ namespace sheerlap {
 struct LedLabel {
   Point2 foot;
   std::string words;
+  double half_span_mm = 0;  ///< the foot may be this far to the left or the right
 };
 
 /// How led labels are written: level, on one of the lines over the view.
