@@ -85,6 +85,7 @@ std::vector<LengthCount> counts_by_length(const Schedule& schedule,
   for (const DrillStation& station : schedule.stations)
     if (!side || station.side == *side) ++counts[station.length];
   std::vector<LengthCount> result;
+  result.reserve(counts.size());
   for (const auto& [length, holes] : counts) result.push_back({length, holes});
   return result;
 }

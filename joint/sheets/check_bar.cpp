@@ -28,7 +28,11 @@ std::string bar_words(LengthUnit unit) {
 }
 
 /// The bar from `start` along `way`, its ticks to the side of `up`.
-void draw_bar(Page& page, Point2 start, Vector2 way, Vector2 up, LengthUnit unit) {
+void draw_bar(Page& page,
+              const Point2& start,
+              const Vector2& way,
+              const Vector2& up,
+              LengthUnit unit) {
   const double length = check_bar_mm(unit);
   const int parts = bar_parts(unit);
   page.line(start, start + way * length, {.width_mm = line_width::medium});
@@ -46,24 +50,24 @@ double check_bar_mm(LengthUnit unit) {
   return unit == LengthUnit::Millimetres ? 100 : 4 * 25.4;
 }
 
-Box check_bars_room(Point2 corner, LengthUnit unit) {
+Box check_bars_room(const Point2& corner, LengthUnit unit) {
   const double length = check_bar_mm(unit);
   return {corner.x(), corner.y() - length, length, length};
 }
 
-void draw_check_bars(Page& page, Point2 corner, LengthUnit unit) {
+void draw_check_bars(Page& page, const Point2& corner, LengthUnit unit) {
   draw_check_bar_across(page, corner, unit);
   draw_check_bar_up(page, corner, unit);
 }
 
-void draw_check_bar_across(Page& page, Point2 left_end, LengthUnit unit) {
+void draw_check_bar_across(Page& page, const Point2& left_end, LengthUnit unit) {
   draw_bar(page, left_end, {1, 0}, {0, -1}, unit);
   const Point2 words = left_end + Vector2(words_in_mm, -end_tick_mm - words_away_mm);
   page.text(words - Vector2(0, words_pitch_mm), bar_words(unit));
   page.text(words, remedy);
 }
 
-void draw_check_bar_up(Page& page, Point2 lower_end, LengthUnit unit) {
+void draw_check_bar_up(Page& page, const Point2& lower_end, LengthUnit unit) {
   draw_bar(page, lower_end, {0, -1}, {1, 0}, unit);
   const Point2 words =
       lower_end +

@@ -13,21 +13,25 @@ constexpr double heads_mm = 6.5;   ///< room for both heads between the points
 constexpr double above_mm = 0.8;   ///< the words over their line
 
 /// The angle a line is read at: from below, or from the right if it is near upright.
-double reading_degrees(Vector2 along) {
+double reading_degrees(const Vector2& along) {
   double degrees = std::atan2(-along.y(), along.x()) * 180 / std::numbers::pi;
   while (degrees > 120) degrees -= 180;
   while (degrees <= -60) degrees += 180;
   return degrees;
 }
 
-void lead(Page& page, Point2 point, Point2 to_line) {
+void lead(Page& page, const Point2& point, const Point2& to_line) {
   const Vector2 way = to_line - point;
   const double length = way.norm();
   if (length < gap_mm) return;
   page.line(point + way * (gap_mm / length), to_line + way * (beyond_mm / length));
 }
 
-void draw_heads(Page& page, Point2 start, Point2 end, Vector2 along, bool inside) {
+void draw_heads(Page& page,
+                const Point2& start,
+                const Point2& end,
+                const Vector2& along,
+                bool inside) {
   if (inside) {
     page.line(start, end);
     page.arrow_head(start, -along);
@@ -40,7 +44,10 @@ void draw_heads(Page& page, Point2 start, Point2 end, Vector2 along, bool inside
 }
 
 /// Draws a dimension whose line goes through `on_line` the way of `along`, a unit.
-void draw(Page& page, const Dimension& dimension, Vector2 along, Point2 on_line) {
+void draw(Page& page,
+          const Dimension& dimension,
+          const Vector2& along,
+          const Point2& on_line) {
   const auto onto = [&](const Point2& point) -> Point2 {
     return on_line + along * along.dot(point - on_line);
   };

@@ -55,7 +55,7 @@ Views views_of(const Extent& extent, double factor, const Box& room, bool plan_b
 }
 
 /// Keeps words off a dimension's lines.
-void keep_off(LabelSpace& labels, Point2 from, Point2 to) {
+void keep_off(LabelSpace& labels, const Point2& from, const Point2& to) {
   constexpr double half_mm = 0.3;
   labels.take(Box{std::min(from.x(), to.x()), std::min(from.y(), to.y()),
                   std::abs(to.x() - from.x()), std::abs(to.y() - from.y())}
@@ -83,7 +83,7 @@ void draw_overall(DrawnSheet& sheet, const Extent& extent, const View& plan) {
 
 /// One line of the key: what is drawn, then its meaning.
 void draw_key_line(DrawnSheet& sheet,
-                   Point2 at,
+                   const Point2& at,
                    const Pen& pen,
                    const std::string& words) {
   constexpr double length_mm = 10;

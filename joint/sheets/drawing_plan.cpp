@@ -146,7 +146,7 @@ class Plan {
     }
   }
 
-  void blot_out(Point2 from, Point2 to) {
+  void blot_out(const Point2& from, const Point2& to) {
     const Vector2 way = to - from;
     if (way.norm() == 0) return;
     const Vector2 aside = Vector2(-way.y(), way.x()).normalized();

@@ -31,6 +31,7 @@ Point2 seen(const Point3& point) { return {point.x(), point.z()}; }
 
 std::vector<Point2> seen(const std::vector<Point3>& points) {
   std::vector<Point2> result;
+  result.reserve(points.size());
   for (const Point3& point : points) result.push_back(seen(point));
   return result;
 }

@@ -65,7 +65,7 @@ std::string fit_letter(FitVerdict verdict) {
   return "";
 }
 
-void draw_hole(Page& page, Point2 at, double radius_mm, bool drilled) {
+void draw_hole(Page& page, const Point2& at, double radius_mm, bool drilled) {
   if (drilled) {
     page.disc(at, radius_mm);
     return;
@@ -88,6 +88,7 @@ Length within_side(Length girth, const PerimeterSide& side) {
 
 std::vector<Point2> on_sheet(const View& view, const std::vector<Point2>& points) {
   std::vector<Point2> result;
+  result.reserve(points.size());
   for (const Point2& point : points) result.push_back(view.on_sheet(point));
   return result;
 }

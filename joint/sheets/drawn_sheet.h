@@ -42,7 +42,7 @@ Pen fit_pen(FitVerdict verdict);
 std::string fit_letter(FitVerdict verdict);
 
 /// A hole: a dot, or a ring with a cross if it is not to be drilled.
-void draw_hole(Page& page, Point2 at, double radius_mm, bool drilled);
+void draw_hole(Page& page, const Point2& at, double radius_mm, bool drilled);
 
 /// What keeps holes away from a side, and the places and zones on it.
 SideObstacles named_on(const Job& job, const PerimeterSide& side);

@@ -24,7 +24,7 @@ Box untouched(double width, const Lettering& lettering) {
 }  // namespace
 
 Box text_box(Page& page,
-             Point2 at,
+             const Point2& at,
              const std::string& words,
              const Lettering& lettering) {
   const double turn = lettering.turn_degrees * std::numbers::pi / 180;
@@ -51,7 +51,7 @@ bool LabelSpace::is_free(const Box& box) const {
 }
 
 bool LabelSpace::write(Page& page,
-                       Point2 at,
+                       const Point2& at,
                        const std::string& words,
                        const Lettering& lettering) {
   const Box box = text_box(page, at, words, lettering).inset(-around_mm);
@@ -62,8 +62,8 @@ bool LabelSpace::write(Page& page,
 }
 
 std::optional<Box> LabelSpace::write_beside(Page& page,
-                                            Point2 point,
-                                            Vector2 direction,
+                                            const Point2& point,
+                                            const Vector2& direction,
                                             const LabelSpots& spots,
                                             const std::string& words) {
   const Lettering lettering{.height_mm = letter_height::least,
@@ -84,7 +84,7 @@ std::optional<Box> LabelSpace::write_beside(Page& page,
   return std::nullopt;
 }
 
-void LabelSpace::lead(Page& page, Point2 point, const Box& words) {
+void LabelSpace::lead(Page& page, const Point2& point, const Box& words) {
   constexpr double clear_mm = 1, step_mm = 0.4;
   const Point2 end(std::clamp(point.x(), words.left, words.right()),
                    std::clamp(point.y(), words.top, words.bottom()));

@@ -11,7 +11,7 @@ namespace sheerlap {
 
 /// The box, level on the sheet, that a line of words takes, turned or not.
 Box text_box(Page& page,
-             Point2 at,
+             const Point2& at,
              const std::string& words,
              const Lettering& lettering);
 
@@ -31,19 +31,19 @@ class LabelSpace {
   /// Writes the words if there is room for them.
   /// @returns  whether they were written
   bool write(Page& page,
-             Point2 at,
+             const Point2& at,
              const std::string& words,
              const Lettering& lettering = {});
   /// Writes level words beside a point, moved off it along a direction, at the first
   /// spot where there is room.
   /// @returns  the box of the words; nothing if they were not written
   std::optional<Box> write_beside(Page& page,
-                                  Point2 point,
-                                  Vector2 direction,
+                                  const Point2& point,
+                                  const Vector2& direction,
                                   const LabelSpots& spots,
                                   const std::string& words);
   /// Draws a line from a point to words, if it is clear of other words.
-  void lead(Page& page, Point2 point, const Box& words);
+  void lead(Page& page, const Point2& point, const Box& words);
 
  private:
   std::vector<Box> taken_;

@@ -14,8 +14,8 @@ SectionEdge edge_of(const RuledFace& face, Place place, double lap_mm) {
 /// Where a line from a point meets an edge.
 Point2 met(const LapSection& section,
            const SectionEdge& edge,
-           Point2 from,
-           Vector2 way) {
+           const Point2& from,
+           const Vector2& way) {
   const Point2 top = section.on(edge, 0);
   const Vector2 down = section.on(edge, section.lap_mm) - top;
   const Vector2 across(-down.y(), down.x());

@@ -126,6 +126,7 @@ std::size_t write_led_labels(Page& page,
                              const std::vector<LedLabel>& labels,
                              const LabelLines& lines) {
   std::vector<std::vector<Placing>> choices;
+  choices.reserve(labels.size());
   for (const LedLabel& label : labels)
     choices.push_back(placings(page, space, label, lines));
   const auto best = best_of(choices);

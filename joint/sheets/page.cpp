@@ -67,7 +67,8 @@ void stroke(cairo_t* cairo, const Pen& pen) {
 }
 
 /// The arc as cairo has it: its angles run clockwise, with y down.
-void trace_arc(cairo_t* cairo, Point2 centre, double radius_mm, Angle from, Angle to) {
+void trace_arc(
+    cairo_t* cairo, const Point2& centre, double radius_mm, Angle from, Angle to) {
   cairo_new_path(cairo);
   cairo_arc_negative(cairo, centre.x(), centre.y(), radius_mm, -from.in_radians(),
                      -to.in_radians());
@@ -77,7 +78,9 @@ constexpr Angle whole_turn = Angle::degrees(360);
 
 }  // namespace
 
-void Page::line(Point2 from, Point2 to, const Pen& pen) { polyline({from, to}, pen); }
+void Page::line(const Point2& from, const Point2& to, const Pen& pen) {
+  polyline({from, to}, pen);
+}
 
 void Page::polyline(const std::vector<Point2>& points, const Pen& pen) {
   trace(canvas_.cairo.get(), points);
@@ -90,13 +93,14 @@ void Page::polygon(const std::vector<Point2>& points, const Pen& pen) {
   stroke(canvas_.cairo.get(), pen);
 }
 
-void Page::circle(Point2 centre, double radius_mm, const Pen& pen) {
+void Page::circle(const Point2& centre, double radius_mm, const Pen& pen) {
   trace_arc(canvas_.cairo.get(), centre, radius_mm, Angle(), whole_turn);
   cairo_close_path(canvas_.cairo.get());
   stroke(canvas_.cairo.get(), pen);
 }
 
-void Page::arc(Point2 centre, double radius_mm, Angle from, Angle to, const Pen& pen) {
+void Page::arc(
+    const Point2& centre, double radius_mm, Angle from, Angle to, const Pen& pen) {
   trace_arc(canvas_.cairo.get(), centre, radius_mm, from, to);
   stroke(canvas_.cairo.get(), pen);
 }
@@ -107,7 +111,7 @@ void Page::fill(const std::vector<Point2>& points, double grey) {
   cairo_fill(canvas_.cairo.get());
 }
 
-void Page::disc(Point2 centre, double radius_mm, double grey) {
+void Page::disc(const Point2& centre, double radius_mm, double grey) {
   trace_arc(canvas_.cairo.get(), centre, radius_mm, Angle(), whole_turn);
   set_grey(canvas_.cairo.get(), grey);
   cairo_fill(canvas_.cairo.get());
@@ -140,7 +144,7 @@ void Page::hatch(const std::vector<Point2>& points,
   cairo_restore(cairo);
 }
 
-void Page::arrow(Point2 from, Point2 to, const Pen& pen) {
+void Page::arrow(const Point2& from, const Point2& to, const Pen& pen) {
   const Vector2 direction = to - from;
   const double length = direction.norm();
   if (length == 0) return;
@@ -150,7 +154,7 @@ void Page::arrow(Point2 from, Point2 to, const Pen& pen) {
   arrow_head(to, direction);
 }
 
-void Page::arrow_head(Point2 tip, Vector2 direction) {
+void Page::arrow_head(const Point2& tip, const Vector2& direction) {
   const Vector2 along = direction.normalized();
   const Vector2 across(-along.y(), along.x());
   const Point2 back = tip - along * head_length_mm;

@@ -25,38 +25,44 @@ class Page {
 
   PageSize size() const { return size_; }
 
-  void line(Point2 from, Point2 to, const Pen& pen = {});
+  void line(const Point2& from, const Point2& to, const Pen& pen = {});
   void polyline(const std::vector<Point2>& points, const Pen& pen = {});
   void polygon(const std::vector<Point2>& points, const Pen& pen = {});
   void box(const Box& box, const Pen& pen = {}) { polygon(box.corners(), pen); }
-  void circle(Point2 centre, double radius_mm, const Pen& pen = {});
+  void circle(const Point2& centre, double radius_mm, const Pen& pen = {});
   /// An arc, drawn counter-clockwise as seen; angles counter-clockwise from the right.
-  void arc(Point2 centre, double radius_mm, Angle from, Angle to, const Pen& pen = {});
+  void arc(const Point2& centre,
+           double radius_mm,
+           Angle from,
+           Angle to,
+           const Pen& pen = {});
   /// An area filled with a shade of grey, without an outline.
   void fill(const std::vector<Point2>& points, double grey = shade::black);
-  void disc(Point2 centre, double radius_mm, double grey = shade::black);
+  void disc(const Point2& centre, double radius_mm, double grey = shade::black);
   /// An area filled with parallel lines, without an outline.
   void hatch(const std::vector<Point2>& points,
              const Hatch& hatch = {},
              const Pen& pen = {});
   /// A line with a filled head at `to`.
-  void arrow(Point2 from, Point2 to, const Pen& pen = {});
+  void arrow(const Point2& from, const Point2& to, const Pen& pen = {});
   /// The head alone, its tip at `tip`, pointing the way of `direction`.
-  void arrow_head(Point2 tip, Vector2 direction);
+  void arrow_head(const Point2& tip, const Vector2& direction);
   /// Draws with everything outside of the box left out.
   void inside(const Box& box, const std::function<void()>& draw);
 
   /// One line of words.
-  void text(Point2 at, const std::string& words, const Lettering& lettering = {});
+  void text(const Point2& at,
+            const std::string& words,
+            const Lettering& lettering = {});
   /// One line of words no wider than `width_mm`: written smaller where it has to be,
   /// and where that is not enough cut short with an ellipsis.
-  void fitted(Point2 at,
+  void fitted(const Point2& at,
               const std::string& words,
               double width_mm,
               const Lettering& lettering = {});
   /// The same on up to `lines` lines, where they do not go on one: these start at `at`
   /// with their tops, whatever `lettering.upright` says.
-  void fitted_lines(Point2 at,
+  void fitted_lines(const Point2& at,
                     const std::string& words,
                     double width_mm,
                     int lines,
@@ -66,7 +72,7 @@ class Page {
   /// which end of `width_mm` it is.
   /// @returns  the height taken: from the top of the first line's capitals to where
   ///           those of one line more would start
-  double paragraph(Point2 at,
+  double paragraph(const Point2& at,
                    const std::string& words,
                    double width_mm,
                    const Lettering& lettering = {});

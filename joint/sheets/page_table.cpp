@@ -162,7 +162,7 @@ std::size_t PlacedTable::rows_in(double height_mm, std::size_t first) const {
 }
 
 double PlacedTable::draw(Page& page,
-                         Point2 top_left,
+                         const Point2& top_left,
                          std::size_t first,
                          std::size_t last) const {
   double taken = draw_heading(page, top_left);
@@ -175,7 +175,7 @@ double PlacedTable::draw(Page& page,
   return taken;
 }
 
-double PlacedTable::draw_heading(Page& page, Point2 top_left) const {
+double PlacedTable::draw_heading(Page& page, const Point2& top_left) const {
   if (heading_mm_ == 0) return 0;
   Box box{top_left.x(), top_left.y(), 0, heading_mm_};
   for (std::size_t k = 0; k < table_.columns.size(); ++k) {
@@ -196,7 +196,7 @@ double PlacedTable::draw_heading(Page& page, Point2 top_left) const {
   return heading_mm_;
 }
 
-void PlacedTable::draw_row(Page& page, Point2 top_left, std::size_t row) const {
+void PlacedTable::draw_row(Page& page, const Point2& top_left, std::size_t row) const {
   const PageRow& what = table_.rows[row];
   Box box{top_left.x(), top_left.y(), width_mm_, rows_mm_[row]};
   if (spans_table(what.look)) {

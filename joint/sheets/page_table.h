@@ -64,12 +64,15 @@ class PlacedTable {
   std::size_t rows_in(double height_mm, std::size_t first) const;
   /// Draws the heading and the rows from `first` to before `last`.
   /// @returns  the height taken
-  double draw(Page& page, Point2 top_left, std::size_t first, std::size_t last) const;
+  double draw(Page& page,
+              const Point2& top_left,
+              std::size_t first,
+              std::size_t last) const;
 
  private:
   void share_out(Page& page, double width_mm);
-  double draw_heading(Page& page, Point2 top_left) const;
-  void draw_row(Page& page, Point2 top_left, std::size_t row) const;
+  double draw_heading(Page& page, const Point2& top_left) const;
+  void draw_row(Page& page, const Point2& top_left, std::size_t row) const;
   void draw_cell(Page& page, const Box& box, std::size_t row, std::size_t column) const;
 
   const PageTable& table_;

@@ -153,11 +153,13 @@ class Lines {
 
 }  // namespace
 
-void Page::text(Point2 at, const std::string& words, const Lettering& lettering) {
+void Page::text(const Point2& at,
+                const std::string& words,
+                const Lettering& lettering) {
   show(canvas_, canvas_.layout(words, lettering).get(), at, lettering);
 }
 
-void Page::fitted(Point2 at,
+void Page::fitted(const Point2& at,
                   const std::string& words,
                   double width_mm,
                   const Lettering& lettering) {
@@ -174,7 +176,7 @@ void Page::fitted(Point2 at,
        smaller);
 }
 
-void Page::fitted_lines(Point2 at,
+void Page::fitted_lines(const Point2& at,
                         const std::string& words,
                         double width_mm,
                         int lines,
@@ -194,7 +196,7 @@ void Page::fitted_lines(Point2 at,
             width_mm, smallest);
 }
 
-double Page::paragraph(Point2 at,
+double Page::paragraph(const Point2& at,
                        const std::string& words,
                        double width_mm,
                        const Lettering& lettering) {

@@ -56,6 +56,7 @@ BOOST_AUTO_TEST_CASE(words_and_leaders_keep_clear_of_what_is_there) {
 
 BOOST_AUTO_TEST_CASE(very_many_labels_are_written_in_good_time) {
   std::vector<LedLabel> labels;
+  labels.reserve(3000);
   for (int k = 0; k < 3000; ++k) labels.push_back({{20 + 0.05 * k, 100}, "crowded"});
   const Written result = written(labels, {{90, 86, 82, 78}});
   BOOST_TEST(result.left_out < 3000U);
