@@ -16,4 +16,4 @@ status=0
 # the demo boat has faults on purpose: that a check fails is the program at work
 [ "$status" -le 1 ] || exit "$status"
 echo
-echo "The summary is demo-640-joint/summary.txt"
+echo "All of it is in $PWD/demo-640-joint; open joint.html there first, in a browser"

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 #include <variant>
 
@@ -73,11 +74,34 @@ std::filesystem::path folder_of(const Options& options) {
   return std::filesystem::path(options.target).stem().concat("-joint");
 }
 
+/// For whom a file is the one to open first.
+struct FirstFile {
+  std::string name;
+  const char* whose;
+};
+
+std::string first_to_open(const std::vector<Document>& files) {
+  static const std::vector<FirstFile> all{{"joint.html", "everyone, in a browser"},
+                                          {"drawing.pdf", "tooling engineer"},
+                                          {"drill-starboard.pdf", "jig builder"},
+                                          {"order.xlsx", "purchasing"},
+                                          {"sequence.pdf", "crew"}};
+  std::string words;
+  for (const FirstFile& first : all) {
+    const auto is_first = [&](const Document& file) { return file.name == first.name; };
+    if (std::any_of(files.begin(), files.end(), is_first))
+      words +=
+          fmt::format("{}{} ({})", words.empty() ? "" : ", ", first.name, first.whose);
+  }
+  return words.empty() ? "" : wrapped("Open first: " + words);
+}
+
 std::string documents_list(const std::filesystem::path& folder,
                            const std::vector<Document>& files) {
   std::string names;
   for (const Document& file : files) names += (names.empty() ? "" : ", ") + file.name;
-  return "\n" + wrapped(fmt::format("Written into {}: {}", folder.string(), names));
+  return "\n" + wrapped(fmt::format("Written into {}: {}", folder.string(), names)) +
+         first_to_open(files);
 }
 
 std::string shown(const Options& options, const Job& job, const ReportStyle& style) {
