@@ -9,6 +9,9 @@ namespace {
 
 constexpr int samples = 16;
 
+/// No head sits and no jig lies between two bends that are closer.
+constexpr double joined_within_mm = 1;
+
 /// How much tighter than the least radius the line bends at a place: positive where it
 /// is too tight.
 double tightness(const FaceLine& line, Place place, double radius_mm) {
@@ -73,7 +76,7 @@ std::vector<std::pair<Length, Length>> tight_bends(const SideLine& line,
   const Curve& curve = line.line().face().curve();
   std::vector<std::pair<Length, Length>> bends;
   const auto add = [&](Length from, Length to) {
-    if (!bends.empty() && (from - bends.back().second).in_mm() < 1e-6)
+    if (!bends.empty() && (from - bends.back().second).in_mm() < joined_within_mm)
       bends.back().second = to;
     else
       bends.emplace_back(from, to);

@@ -15,6 +15,8 @@ namespace sheerlap {
 /// Where a sheer of chords has a kink that is no corner, the bend is that of the arc
 /// that turns as much over half of both chords, and it reaches as far.
 ///
+/// Stretches less than 1 mm apart are one: no head sits between them.
+///
 /// @param corners  one a knot: a corner is no bend
 /// @accuracy  ends within 1e-9 mm; a stretch is missed only if it lies wholly between
 ///            two of 16 samples of one span

@@ -78,6 +78,19 @@ BOOST_AUTO_TEST_CASE(a_corner_is_no_bend) {
     BOOST_TEST(bends_on(perimeter, side, 1e4).empty());
 }
 
+BOOST_AUTO_TEST_CASE(bends_with_no_room_for_a_head_between_them_are_one) {
+  // property: a scribbled side, its rows 0.6 mm apart, bends to and fro at every row
+  std::vector<Point3> points{{0, 0, 0}};
+  for (int i = 0; i <= 1000; ++i)
+    points.emplace_back(0.6 * i, 300 + (i % 2 == 0 ? 0.001 : 0), 0);
+  points.emplace_back(700, 0, 0);
+  const Perimeter perimeter = perimeter_of(example_joint(points, {}));
+  const auto bends = bends_on(perimeter, perimeter.sides.front(), 150);
+  BOOST_TEST(!bends.empty());
+  for (std::size_t i = 1; i < bends.size(); ++i)
+    BOOST_TEST((bends[i].first - bends[i - 1].second).in_mm() >= 1);
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
