@@ -28,7 +28,7 @@ Result<std::string> drawing(const Job& job, const SheetStyle& style) {
           title.scale = scale;
           Page& page = file.add_page(size);
           draw_sheet_frame(page, title, {file.page_number(), file.page_count()});
-          return DrawnSheet{page, job, numbers};
+          return DrawnSheet{page, job, numbers, LabelSpace(sheet_area(size).body)};
         };
         title.projection = projection;
         DrawnSheet first = add_sheet("Joint: general arrangement",

@@ -53,13 +53,14 @@ class Plan {
       const auto band = inboard_band(side, from, to);
       sheet_.page.hatch(band, {.spacing_mm = 0.8});
       sheet_.page.polygon(band);
-      write(side, (from + to) / 2, -1, obstacle.what, keep_out_mm);
+      write(side, (from + to) / 2, -1, short_name(obstacle.what), keep_out_mm);
     }
   }
 
   void write_words(const PerimeterSide& side) {
     for (const OpeningSpan& opening : side.openings)
-      write(side, (opening.from + opening.to) / 2, -1, opening.what + ": no joint", 1);
+      write(side, (opening.from + opening.to) / 2, -1,
+            short_name(opening.what) + ": no joint", 1);
     for (const InnerCorner& corner : side.corners)
       write_beside(bisected(side, corner.girth), -1, "corner", keep_out_mm);
     if (!sheet_.job.fit) return;

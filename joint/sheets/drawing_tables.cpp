@@ -11,6 +11,7 @@
 #include "joint/documents/perimeter_text.h"
 #include "joint/documents/wording.h"
 #include "joint/sheets/page_table.h"
+#include "joint/sheets/short_text.h"
 
 namespace sheerlap {
 namespace {
@@ -89,6 +90,14 @@ PageTable stretches_outside(const Fit& fit, const NumberStyle& style) {
   return page_table(fit_runs(outside, style));
 }
 
+/// A table with its cells cut to what goes on a few lines.
+PageTable short_cells(PageTable table) {
+  constexpr std::size_t longest = 150;
+  for (PageRow& row : table.rows)
+    for (std::string& cell : row.cells) cell = short_text(cell, longest);
+  return table;
+}
+
 void draw_notes(TextColumn& column, const DrawnSheet& sheet) {
   column.heading("Notes");
   column.paragraph(verdict_line(sheet.job.checks), true);
@@ -117,7 +126,7 @@ void draw_tables(DrawnSheet& sheet, const Box& box) {
   };
   TextColumn first = column(0), second = column(1), third = column(2);
   first.heading("Perimeter");
-  first.table(page_table(perimeter_table(sheet.job, sheet.style)));
+  first.table(short_cells(page_table(perimeter_table(sheet.job, sheet.style))));
   first.paragraph(perimeter_words(sheet.job, sheet.style));
   second.heading("Fit");
   second.paragraph(fit_verdict(sheet.job, sheet.style), true);

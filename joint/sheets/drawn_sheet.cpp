@@ -5,6 +5,7 @@
 
 #include "joint/sheets/check_bar.h"
 #include "joint/sheets/sheet_frame.h"
+#include "joint/sheets/short_text.h"
 
 namespace sheerlap {
 namespace {
@@ -80,6 +81,11 @@ void draw_hole(Page& page, const Point2& at, double radius_mm, bool drilled) {
 SideObstacles named_on(const Job& job, const PerimeterSide& side) {
   // the layout was made of the same ground: it cannot fail here
   return layout_ground(job.joint, job.perimeter, side)->named;
+}
+
+std::string short_name(const std::string& name) {
+  constexpr std::size_t longest = 30;
+  return short_text(name, longest);
 }
 
 Length within_side(Length girth, const PerimeterSide& side) {

@@ -19,7 +19,7 @@ struct DrawnSheet {
   Page& page;
   const Job& job;
   const NumberStyle& style;
-  LabelSpace labels = {};
+  LabelSpace labels;               ///< of the sheet inside its frame
   std::size_t marks_left_out = 0;  ///< for want of room
 
   /// A factor at which polylines keep within this of their line, on paper.
@@ -46,6 +46,9 @@ void draw_hole(Page& page, const Point2& at, double radius_mm, bool drilled);
 
 /// What keeps holes away from a side, and the places and zones on it.
 SideObstacles named_on(const Job& job, const PerimeterSide& side);
+
+/// A name as a joint file gives it, short enough for a view.
+std::string short_name(const std::string& name);
 
 /// A girth of a drill line, brought within its side.
 Length within_side(Length girth, const PerimeterSide& side);

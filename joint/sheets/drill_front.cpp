@@ -16,6 +16,7 @@
 #include "joint/mark_ranges.h"
 #include "joint/sheets/note_columns.h"
 #include "joint/sheets/page_table.h"
+#include "joint/sheets/short_text.h"
 #include "joint/side_ends.h"
 
 namespace sheerlap {
@@ -24,6 +25,8 @@ namespace {
 constexpr double facts_share = 0.5;
 constexpr double between_mm = 6;
 constexpr double facts_letter_mm = 2;
+/// Of a check, in characters: a note is not split.
+constexpr std::size_t longest_check = 500;
 
 /// What side this is, and that it is no other.
 std::string hand_words(SideName side) {
@@ -210,7 +213,7 @@ std::vector<Note> notes(const Job& job, SideName side, const NumberStyle& style)
     for (const Check& check : job.checks) {
       if (check.state != state || !is_of_drilling(check)) continue;
       add(heading, (state == CheckState::Fail ? "FAIL: " : "WARN: ") +
-                       check_sentence(check, style));
+                       short_text(check_sentence(check, style), longest_check));
       heading.clear();
     }
   return result;

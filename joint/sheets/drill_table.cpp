@@ -10,6 +10,7 @@
 #include "joint/documents/drilling_words.h"
 #include "joint/documents/schedule_words.h"
 #include "joint/documents/wording.h"
+#include "joint/sheets/short_text.h"
 #include "joint/side_ends.h"
 
 namespace sheerlap {
@@ -19,6 +20,9 @@ namespace {
 constexpr double actual_mm = 19;
 constexpr double initials_mm = 14;
 constexpr double row_mm = 6.5;
+/// Of text that has a name of the joint file in it, in characters: a row must go on a
+/// sheet.
+constexpr std::size_t longest_text = 160;
 
 /// A row that stands where something starts on the drill line.
 struct Event {
@@ -109,7 +113,7 @@ PageRow hole_row(const Job& job,
            or_dash(station.length, tools, &NumberStyle::size),
            drill ? style.span(station.drill_depth) : "no",
            lip_depth(station, style),
-           style.sentence(short_reason(station.because)),
+           short_text(style.sentence(short_reason(station.because)), longest_text),
            "",
            ""},
           drill ? RowLook::Plain : RowLook::Barred};
@@ -153,7 +157,8 @@ PageRow bridge_row(const Bridge& bridge, const NumberStyle& style) {
                    "hole in it.",
                    style.span(bridge.pitch), style.unit_name(),
                    style.size_with_unit(bridge.limit),
-                   girth_range(bridge.from, bridge.to, style), bridge.what)},
+                   girth_range(bridge.from, bridge.to, style),
+                   short_text(style.sentence(bridge.what), longest_text))},
       RowLook::Warning};
 }
 
@@ -166,11 +171,11 @@ std::vector<Event> events(const Job& job, SideName name, const NumberStyle& styl
         found.push_back({bridge.from, bridge_row(bridge, style)});
   const PerimeterSide& side = *job.perimeter.side(name);
   for (const OpeningSpan& opening : side.openings)
-    found.push_back(
-        {opening.from,
-         {{fmt::format("NO JOINT at {}: {}",
-                       girth_range(opening.from, opening.to, style), opening.what)},
-          RowLook::Banner}});
+    found.push_back({opening.from,
+                     {{fmt::format("NO JOINT at {}: {}",
+                                   girth_range(opening.from, opening.to, style),
+                                   short_text(opening.what, longest_text))},
+                      RowLook::Banner}});
   for (const InnerCorner& corner : side.corners)
     found.push_back({corner.girth,
                      {{fmt::format("CORNER at girth {}", style.running(corner.girth))},

@@ -65,7 +65,8 @@ class ExpandedSide {
         page_.line(at(girth, 0), at(girth, lap_mm(girth)), ends);
       page_.line(at(opening.from, line_mm()), at(opening.to, line_mm()),
                  {line_width::thin, Dash::DoubleChain});
-      write_over((opening.from + opening.to) / 2, opening.what + ": no joint");
+      write_over((opening.from + opening.to) / 2,
+                 short_name(opening.what) + ": no joint");
     }
   }
 
@@ -79,7 +80,7 @@ class ExpandedSide {
       page_.hatch(area, {.spacing_mm = 1.2});
       page_.polygon(area);
       const double span_mm = std::abs(at(to, 0).x() - at(from, 0).x());
-      write_over((from + to) / 2, obstacle.what, 0, foot_share * span_mm);
+      write_over((from + to) / 2, short_name(obstacle.what), 0, foot_share * span_mm);
     }
   }
 
@@ -101,7 +102,7 @@ class ExpandedSide {
   void draw_holes() {
     for (const NamedPlace& place : named_.places) {
       page_.circle(at(place.at, line_mm()), 2 * hole_radius_mm);
-      write_over(place.at, place.what, over_mark_mm);
+      write_over(place.at, short_name(place.what), over_mark_mm);
     }
     for (const DrillStation& station : sheet_.job.schedule->stations) {
       if (station.side != side_.name) continue;

@@ -96,7 +96,7 @@ class FlatRulers {
     const double y = low_y() + zones_down_mm;
     for (const NamedZone& zone : named_.zones)
       draw_bar(within_side(zone.from, side_), within_side(zone.to, side_), y,
-               "zone" + (zone.what.empty() ? "" : ": " + zone.what));
+               "zone" + (zone.what.empty() ? "" : ": " + short_name(zone.what)));
   }
 
   void draw_jigs() {

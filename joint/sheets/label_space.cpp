@@ -46,8 +46,10 @@ Box text_box(Page& page,
 }
 
 bool LabelSpace::is_free(const Box& box) const {
-  return std::none_of(taken_.begin(), taken_.end(),
-                      [&](const Box& other) { return other.overlaps(box); });
+  const bool inside = box.left >= room_.left && box.right() <= room_.right() &&
+                      box.top >= room_.top && box.bottom() <= room_.bottom();
+  return inside && std::none_of(taken_.begin(), taken_.end(),
+                                [&](const Box& other) { return other.overlaps(box); });
 }
 
 bool LabelSpace::write(Page& page,

@@ -22,10 +22,13 @@ struct LabelSpots {
   std::vector<double> turns_degrees = {0};
 };
 
-/// Where a sheet has words already, so that no others are written over them.
+/// Where a sheet has words already, so that no others are written over them, nor
+/// outside of the room there is.
 class LabelSpace {
  public:
-  /// Whether nothing stands in a box.
+  explicit LabelSpace(const Box& room) : room_(room) {}
+
+  /// Whether a box lies in the room and nothing stands in it.
   bool is_free(const Box& box) const;
   void take(const Box& box) { taken_.push_back(box); }
   /// Writes the words if there is room for them.
@@ -46,6 +49,7 @@ class LabelSpace {
   void lead(Page& page, const Point2& point, const Box& words);
 
  private:
+  Box room_;
   std::vector<Box> taken_;
 };
 

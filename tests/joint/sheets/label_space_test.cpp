@@ -18,10 +18,20 @@ BOOST_AUTO_TEST_SUITE(label_space)
 
 BOOST_AUTO_TEST_CASE(words_are_not_written_where_words_are) {
   on_a_page([](Page& page) {
-    LabelSpace space;
+    LabelSpace space({0, 0, 210, 297});
     BOOST_TEST(space.write(page, {50, 50}, "S01"));
     BOOST_TEST(!space.write(page, {51, 50}, "S02"));
     BOOST_TEST(space.write(page, {50, 60}, "S02"));
+  });
+}
+
+BOOST_AUTO_TEST_CASE(words_are_not_written_over_the_edge_of_the_room) {
+  on_a_page([](Page& page) {
+    LabelSpace space({20, 10, 180, 250});
+    BOOST_TEST(!space.write(page, {19, 50}, "S01"));
+    BOOST_TEST(!space.write(page, {198, 50}, "S01"));
+    BOOST_TEST(!space.write(page, {50, 11}, "S01"));
+    BOOST_TEST(space.write(page, {50, 20}, "S01"));
   });
 }
 
@@ -39,7 +49,7 @@ BOOST_AUTO_TEST_CASE(turned_words_take_the_room_of_turned_words) {
 
 BOOST_AUTO_TEST_CASE(words_beside_a_point_go_to_the_first_spot_that_is_free) {
   on_a_page([](Page& page) {
-    LabelSpace space;
+    LabelSpace space({0, 0, 210, 297});
     const LabelSpots spots{{2, 6}, {0}};
     const auto first = space.write_beside(page, {50, 50}, {0, -1}, spots, "one");
     const auto second = space.write_beside(page, {50, 50}, {0, -1}, spots, "two");

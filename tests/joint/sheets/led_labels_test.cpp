@@ -18,7 +18,7 @@ Written written(const std::vector<LedLabel>& labels,
                 const Box& taken = {}) {
   Written result;
   auto bytes = pdf_bytes({"Labels"}, [&](PdfFile& file) {
-    LabelSpace space;
+    LabelSpace space({0, 0, 210, 297});
     space.take(taken);
     result.left_out =
         write_led_labels(file.add_page(small_page(Paper::A4)), space, labels, lines);

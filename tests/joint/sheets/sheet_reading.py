@@ -154,6 +154,10 @@ def whole_file_is_right(pdf, size):
         close(high, size[1], 0.01, f"{pdf.name} sheet {number}, height")
         check(f"sheet {number} of {len(pdf.sizes)}" in pdf.pages[number - 1],
               f"{pdf.name}: sheet {number} does not say its number")
+    for page, left, top, right, bottom, word in pdf.words():
+        wide, high = pdf.sizes[page]
+        check(18 < left and right < wide - 8 and 8 < top and bottom < high - 4,
+              f"{pdf.name}, sheet {page + 1}: {word[:40]} stands off the sheet's frame")
     fonts = output_of("pdffonts", pdf.path).splitlines()
     column = fonts[0].index("emb")
     check(len(fonts) > 2, f"{pdf.name} has no fonts")
