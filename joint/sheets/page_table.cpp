@@ -10,6 +10,8 @@ namespace {
 /// Between a cell's words and its lines.
 constexpr double side_mm = 1;
 constexpr double above_mm = 1;
+/// The most that a table's lettering shrinks to.
+constexpr double least_squeeze = 0.3;
 /// The narrowest a wrapped column gets, in heights of its letters.
 constexpr double least_wrapped_heights = 8;
 
@@ -145,10 +147,18 @@ void PlacedTable::share_out(Page& page, double width_mm) {
     for (std::size_t k = 0; k < widths_mm_.size(); ++k)
       if (table_.columns[k].wraps)
         widths_mm_[k] -= share * std::max(widths_mm_[k] - least, 0.0);
-    const double factor = std::min(width_mm / sum(widths_mm_), 1.0);
-    for (double& width : widths_mm_) width *= factor;
+    squeeze(width_mm);
   }
   width_mm_ = sum(widths_mm_);
+}
+
+void PlacedTable::squeeze(double width_mm) {
+  constexpr double rounding_mm = 1e-6;
+  if (sum(widths_mm_) <= width_mm + rounding_mm) return;
+  const double blank = 2 * side_mm * static_cast<double>(widths_mm_.size());
+  squeeze_ = std::max((width_mm - blank) / (sum(widths_mm_) - blank), least_squeeze);
+  for (double& width : widths_mm_)
+    width = 2 * side_mm + squeeze_ * (width - 2 * side_mm);
 }
 
 std::size_t PlacedTable::rows_in(double height_mm, std::size_t first) const {
@@ -159,6 +169,11 @@ std::size_t PlacedTable::rows_in(double height_mm, std::size_t first) const {
   if (last == rows_mm_.size()) return last - first;
   while (last > first + 1 && spans_table(table_.rows[last - 1].look)) --last;
   return last - first;
+}
+
+Lettering PlacedTable::squeezed(Lettering lettering) const {
+  lettering.height_mm *= squeeze_;
+  return lettering;
 }
 
 double PlacedTable::draw(Page& page,
@@ -185,7 +200,7 @@ double PlacedTable::draw_heading(Page& page, const Point2& top_left) const {
     for (const std::string& line : table_.columns[k].heading) {
       page.fitted({words_x(box, table_.columns[k].align), y}, line,
                   box.width - 2 * side_mm,
-                  heading_lettering(table_, table_.columns[k]));
+                  squeezed(heading_lettering(table_, table_.columns[k])));
       y += line_pitch * table_.letter_mm;
     }
     box.left += box.width;
@@ -224,7 +239,7 @@ void PlacedTable::draw_cell(Page& page,
                             std::size_t column) const {
   const PageRow& what = table_.rows[row];
   const PageColumn& asked = table_.columns[column];
-  Lettering words = lettering(table_, column);
+  Lettering words = squeezed(lettering(table_, column));
   if (what.look == RowLook::Barred && column == 0) {
     page.fill(box.corners());
     words.ink = shade::white;

@@ -49,6 +49,9 @@ struct PageTable {
 PageTable page_table(const TextTable& table);
 
 /// A table with its widths worked out for a width of paper.
+///
+/// Where it is too wide the columns that wrap give way, and where that is not enough
+/// all of it is lettered smaller: a figure is never cut short.
 class PlacedTable {
  public:
   /// @param table  outlives this
@@ -71,6 +74,8 @@ class PlacedTable {
 
  private:
   void share_out(Page& page, double width_mm);
+  void squeeze(double width_mm);
+  Lettering squeezed(Lettering lettering) const;
   double draw_heading(Page& page, const Point2& top_left) const;
   void draw_row(Page& page, const Point2& top_left, std::size_t row) const;
   void draw_cell(Page& page, const Box& box, std::size_t row, std::size_t column) const;
@@ -78,6 +83,7 @@ class PlacedTable {
   const PageTable& table_;
   std::vector<double> widths_mm_;
   double width_mm_ = 0;
+  double squeeze_ = 1;  ///< of all lettering but the banners'
   double heading_mm_ = 0;
   std::vector<double> rows_mm_;
 };

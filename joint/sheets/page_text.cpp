@@ -15,6 +15,8 @@ namespace {
 constexpr double clear_margin_mm = 0.5;
 /// Fitted words are this much narrower than their room: a font's size is rounded.
 constexpr double fitting = 0.998;
+/// Words that are no wider than their room but for this are not cut.
+constexpr double rounding_mm = 0.01;
 
 double width_mm(PangoLayout* layout) {
   PangoRectangle logical;
@@ -165,13 +167,13 @@ void Page::fitted(const Point2& at,
                   const Lettering& lettering) {
   Lettering smaller = lettering;
   const double natural = width_of(words, lettering);
-  if (natural > width_mm)
+  if (natural > width_mm + rounding_mm)
     smaller.height_mm = std::max(lettering.height_mm * fitting * width_mm / natural,
                                  std::min(letter_height::least, lettering.height_mm));
   text(at,
        cut_short(printable(words),
                  [&](const std::string& part) {
-                   return width_of(part, smaller) <= width_mm;
+                   return width_of(part, smaller) <= width_mm + rounding_mm;
                  }),
        smaller);
 }
@@ -181,7 +183,7 @@ void Page::fitted_lines(const Point2& at,
                         double width_mm,
                         int lines,
                         const Lettering& lettering) {
-  if (width_of(words, lettering) <= width_mm) {
+  if (width_of(words, lettering) <= width_mm + rounding_mm) {
     text(at, words, lettering);
     return;
   }

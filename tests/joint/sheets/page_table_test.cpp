@@ -70,6 +70,39 @@ BOOST_AUTO_TEST_CASE(in_a_narrow_table_the_wrapped_column_gives_way_and_its_row_
   });
 }
 
+BOOST_AUTO_TEST_CASE(no_figure_is_cut_short_in_a_table_that_is_far_too_wide) {
+  PageTable table;
+  table.rows = {{{}}};
+  for (int column = 0; column < 18; ++column) {
+    table.columns.push_back({{"head"}});
+    table.rows[0].cells.push_back(std::to_string(12345670 + column));
+  }
+  auto bytes = pdf_bytes({"Wide"}, [&](PdfFile& file) {
+    Page& page = file.add_page(small_page(Paper::A4));
+    const PlacedTable placed(page, table, 170);
+    BOOST_TEST(std::abs(sum(placed.widths_mm()) - 170) < 1e-9);
+    placed.draw(page, {20, 20}, 0, 1);
+  });
+  BOOST_REQUIRE(bytes.has_value());
+  const std::string text = text_of_pdf(*bytes);
+  for (const std::string& cell : table.rows[0].cells)
+    BOOST_TEST(text.find(cell) != std::string::npos, cell);
+}
+
+BOOST_AUTO_TEST_CASE(a_cell_is_not_cut_short_where_a_wrapped_one_gives_way_to_it) {
+  // property: whatever the width, the widths sum up to it but for rounding
+  for (double width = 50; width < 60; width += 0.37) {
+    PageTable table = small_table();
+    table.rows[1].cells[2] = std::string(300, 'W');
+    auto bytes = pdf_bytes({"Narrow"}, [&](PdfFile& file) {
+      Page& page = file.add_page(small_page(Paper::A4));
+      PlacedTable(page, table, width).draw(page, {20, 20}, 0, 5);
+    });
+    BOOST_REQUIRE(bytes.has_value());
+    BOOST_TEST(text_of_pdf(*bytes).find("\xE2\x80\xA6") == std::string::npos);
+  }
+}
+
 BOOST_AUTO_TEST_CASE(rows_are_taken_whole_and_a_banner_stays_with_its_row) {
   on_a_page([](Page& page) {
     const PageTable table = small_table();
