@@ -2,9 +2,11 @@
 
 #include <fmt/format.h>
 
+#include <set>
 #include <vector>
 
 #include "joint/documents/check_text.h"
+#include "joint/documents/drilling_words.h"
 #include "joint/documents/wording.h"
 #include "joint/sheets/html_text.h"
 #include "joint/sheets/joint_page_beads.h"
@@ -44,7 +46,8 @@ std::string head(const Job& job, const SheetStyle& style) {
       "http-equiv=\"Content-Security-Policy\" content=\"{}\">\n<meta name=\"viewport\" "
       "content=\"width=device-width, initial-scale=1\">\n<link rel=\"icon\" "
       "href=\"data:,\">\n<title>{}: the "
-      "joint</title>\n<style>\n{}{}</style>\n</head>\n",
+      "joint</title>\n<style>\n{}{}</style>\n<style "
+      "id=\"paper-hull\"></style>\n</head>\n",
       content_policy, html_text(job.joint.title), joint_page_css,
       paper_rules(job, style));
 }
@@ -101,6 +104,22 @@ std::string chart_section(const Job& job,
          "</section>\n";
 }
 
+/// A choice among the lengths of the fasteners; none where all are of one.
+std::string length_filter(const Job& job, const NumberStyle& style) {
+  std::set<Length> lengths;
+  for (const DrillStation& station : job.schedule->stations)
+    if (station.length) lengths.insert(*station.length);
+  if (lengths.size() < 2) return "";
+  const NumberStyle tools = tool_style(job.schedule->fastener, style);
+  std::string options;
+  for (const Length length : lengths)
+    options += fmt::format("<option>{}</option>", tools.size(length));
+  return fmt::format(
+      "</select></label>\n<label>Length, {} <select id=\"filter-length\">"
+      "<option value=\"\">all</option>{}",
+      tools.unit_name(), options);
+}
+
 std::string schedule_section(const Job& job,
                              const std::vector<PageHole>& holes,
                              const NumberStyle& style) {
@@ -117,15 +136,16 @@ std::string schedule_section(const Job& job,
       "aria-labelledby=\"schedule-name\">\n{}</div>\n</section>\n",
       counted(holes.size(), "hole"), html_text(fastener_name(job.schedule->fastener)),
       counted(job.schedule->jigs.size(), "jig"), filter_start, sides, filter_middle,
-      jigs, filter_end, schedule_table(job, holes, style));
+      jigs + length_filter(job, style), filter_end, schedule_table(job, holes, style));
 }
 
 std::string scripts(const Json& data) {
   std::string html =
       fmt::format("<script type=\"application/json\" id=\"page-data\">{}</script>\n",
                   script_json(data));
-  for (const auto script : {joint_page_record_js, joint_page_section_js,
-                            joint_page_choice_js, joint_page_controls_js})
+  for (const auto script :
+       {joint_page_record_js, joint_page_section_js, joint_page_choice_js,
+        joint_page_reading_js, joint_page_filter_js, joint_page_controls_js})
     html += fmt::format("<script>\n{}</script>\n", script);
   return html;
 }

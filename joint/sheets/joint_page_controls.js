@@ -1,5 +1,5 @@
 'use strict';
-// The hull's record in the page, the filters of the schedule, and the size of the plan.
+// The hull's record in the page, to and from a file, and the size of the plan.
 
 let hull = '', record = emptyRecord();
 
@@ -10,19 +10,6 @@ function say(text, wrong) {
 
 function hullName(name) { return name === '' ? 'the hull without a number' : `hull ${name}`; }
 
-/** Whether a reading leaves the adhesive's window. */
-function outside(gap) {
-  if (gap === '' || !page.window) return false;
-  const mm = Number(gap) * page.unit_mm;
-  return mm < page.window[0] - 1e-6 || mm > page.window[1] + 1e-6;
-}
-
-function readingText(read) {
-  const shown = (gap) => gap === '' ? '–' : gap + (outside(gap) ? ' !' : '');
-  return states.filter((state) => read?.[state])
-    .map((state) => `${state} ${shown(read[state].top)} / ${shown(read[state].low)}`).join('; ');
-}
-
 function showHole(hole) {
   const drilled = Boolean(record.drilled[hole.mark]);
   for (const part of hole.parts) part.classList.toggle('drilled', drilled);
@@ -31,15 +18,25 @@ function showHole(hole) {
     part.setAttribute('aria-label', name + (drilled ? ', drilled' : ''));
   }
   hole.row.querySelector('input').checked = drilled;
-  const read = readingText(record.read[hole.mark]);
-  hole.row.querySelector('.read').textContent = read === '' ? '' : `; gap read ${read}`;
+  const read = readingText(hole);
+  hole.row.querySelector('.read').textContent = read === '' ? '' : `; ${read}`;
   if (hole.mark !== chosen) return;
   byId('hole-drilled').checked = byId('bar-drilled').checked = drilled;
 }
 
+/** Puts the hull and the count on the foot of each printed page. */
+function printedOn(count) {
+  const text = `hull number ${hull === '' ? '________________' : hull}: ${count}`;
+  const quoted = text.replace(/[^\p{L}\p{N} :,_.-]/gu, (letter) => `\\${letter.codePointAt(0).toString(16)} `);
+  byId('paper-hull').textContent = `@page { @bottom-center { content: "${quoted}"; font: 7.5pt sans-serif; } }`;
+}
+
 function showCount() {
   const drilled = Object.keys(record.drilled).length, read = Object.keys(record.read).length;
-  byId('hull-count').textContent = `${drilled} of ${holes.size} drilled, gaps read at ${read}`;
+  const drafts = Object.keys(record.drafts).length;
+  const count = `${drilled} of ${holes.size} drilled, gaps read at ${read}`;
+  byId('hull-count').textContent = count + (drafts > 0 ? `; typed and not kept at ${drafts}` : '');
+  printedOn(count);
   byId('hull-printed').textContent = hull === '' ? '____________________' : hull;
   byId('hull-list').replaceChildren(...keptHulls().here.map((name) => {
     const option = document.createElement('option');
@@ -72,6 +69,7 @@ function tick(mark, drilled) {
 
 /** Goes to another hull; what was ticked before a number was given goes along. */
 function changeHull(name) {
+  const word = leaveReading();
   const next = loadRecord(name);
   const carried = hull === '' && name !== '' && !isEmpty(record) && isEmpty(next);
   if (carried) {
@@ -88,39 +86,8 @@ function changeHull(name) {
   }
   byId('hull-number').value = hull;
   showRecord();
-  say(carried ? `What was ticked so far is now of ${hullName(hull)}.` : `This is ${hullName(hull)}.`);
-}
-
-// the reading at the chosen hole
-
-function showReading() {
-  const read = record.read[chosen]?.[byId('gap-state').value];
-  byId('gap-top').value = read?.top ?? '';
-  byId('gap-low').value = read?.low ?? '';
-  byId('reading-says').textContent = '';
-}
-
-function keepReading(event) {
-  event.preventDefault();
-  const top = readGap(byId('gap-top').value, page.unit_mm), low = readGap(byId('gap-low').value, page.unit_mm);
-  byId('gap-top').setAttribute('aria-invalid', String(Boolean(top.wrong)));
-  byId('gap-low').setAttribute('aria-invalid', String(Boolean(low.wrong)));
-  const says = byId('reading-says'), state = byId('gap-state').value;
-  if (top.wrong || low.wrong) {
-    says.textContent = top.wrong ?? low.wrong;
-    return;
-  }
-  const read = {...record.read[chosen]};
-  delete read[state];
-  if (top.gap !== '' || low.gap !== '') read[state] = {top: top.gap, low: low.gap};
-  if (Object.keys(read).length > 0) record.read[chosen] = read;
-  else delete record.read[chosen];
-  keep();
-  showHole(holes.get(chosen));
-  showReading();
-  const out = outside(top.gap) || outside(low.gap);
-  says.textContent = !read[state] ? `No reading ${state} at ${chosen}.`
-    : `Kept at ${chosen}, ${state}.` + (out ? ` Outside the window of ${page.window_text}.` : '');
+  say((word === '' ? '' : word + ' ') +
+    (carried ? `What was ticked so far is now of ${hullName(hull)}.` : `This is ${hullName(hull)}.`));
 }
 
 // to and from a file
@@ -131,7 +98,8 @@ function save() {
   link.download = `readings-${hull === '' ? 'no-number' : hull.replace(/[^\p{L}\p{N}.-]+/gu, '-')}.csv`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10000);
-  say(`Saved as ${link.download}.`);
+  say(`Saved as ${link.download}.` + (Object.keys(record.drafts).length > 0
+    ? ' What was typed and not kept is not in it.' : ''));
 }
 
 async function load(event) {
@@ -174,27 +142,6 @@ function calm() {
   byId('clear').textContent = 'Clear this hull';
 }
 
-// the schedule's filters
-
-function filterRows() {
-  const text = byId('filter-text').value.trim().toLowerCase(), side = byId('filter-side').value;
-  const jig = byId('filter-jig').value, flagged = byId('filter-flagged').checked, open = byId('filter-open').checked;
-  let shown = 0;
-  for (const hole of holes.values()) {
-    const {row} = hole;
-    const fits = (text === '' || row.textContent.toLowerCase().includes(text)) &&
-      (side === '' || hole.side === side) && (jig === '' || row.dataset.jigs.split(' ').includes(jig)) &&
-      (!flagged || 'flagged' in row.dataset) && (!open || !record.drilled[hole.mark]);
-    for (const part of hole.parts) part.classList.toggle('aside', !fits);
-    row.hidden = !fits;
-    shown += fits ? 1 : 0;
-  }
-  const lost = chosen !== null && holes.get(chosen).row.hidden ? `; ${chosen}, the chosen one, is not among them` : '';
-  byId('filter-count').textContent = `${shown} of ${holes.size} holes shown${lost}`;
-  const rows = shownParts(byId('schedule-table'));
-  if (rows.length > 0 && !rows.some((row) => focusOf(row).tabIndex === 0)) setStop(rows[0]);
-}
-
 function zoom(times) {
   byId('plan-sheet').style.setProperty('--zoom', times);
   for (const button of document.querySelectorAll('[data-zoom]'))
@@ -223,8 +170,8 @@ function start() {
   document.addEventListener('tick', (event) => tick(event.detail, !record.drilled[event.detail]));
   document.addEventListener('chosen', (event) => {
     byId('bar-drilled').disabled = false;
+    turnReading();
     showHole(event.detail);
-    showReading();
     filterRows();
   });
   byId('schedule-table').addEventListener('change', (event) =>
@@ -232,20 +179,18 @@ function start() {
   for (const id of ['hole-drilled', 'bar-drilled'])
     byId(id).addEventListener('change', (event) => tick(chosen, event.target.checked));
   byId('hull-number').addEventListener('change', (event) => changeHull(event.target.value.trim()));
-  byId('reading').addEventListener('submit', keepReading);
-  byId('gap-state').addEventListener('change', showReading);
+  startReading();
+  startFilter();
   byId('save').addEventListener('click', save);
   byId('load').addEventListener('change', load);
   byId('clear').addEventListener('click', clear);
   byId('clear').addEventListener('blur', calm);
   byId('print').addEventListener('click', () => window.print());
-  byId('filter').addEventListener('input', filterRows);
-  byId('filter').addEventListener('submit', (event) => event.preventDefault());
-  byId('filter').addEventListener('reset', () => setTimeout(filterRows));
   for (const button of document.querySelectorAll('[data-zoom]')) 
     button.addEventListener('click', () => zoom(button.dataset.zoom));
   window.addEventListener('storage', () => {
     record = loadRecord(hull);
+    draftReading();
     showRecord();
   });
   showRecord();

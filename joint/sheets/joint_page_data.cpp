@@ -44,17 +44,41 @@ Json drawn_gaps(const PageHole& hole, const NumberStyle& style) {
   return texts;
 }
 
+/// The lengths in stock, each with the least and the greatest stack it serves (mm).
+Json serving(const FastenerSpec& spec, const NumberStyle& style) {
+  const NumberStyle tools = tool_style(spec, style);
+  Json list = Json::array();
+  for (const Grip& grip : spec.grips)
+    list.push_back(
+        {tools.size(grip.length), rounded(grip.least), rounded(grip.greatest)});
+  if (!spec.grips.empty()) return list;
+  const Length beyond = length_needed(spec, Length());
+  for (const Length length : spec.lengths)
+    list.push_back({tools.size(length), 0, rounded(length - beyond)});
+  return list;
+}
+
+/// The sides, each with its length on the drill line (mm).
+Json side_lengths(const Perimeter& perimeter) {
+  Json lengths = Json::object();
+  for (const PerimeterSide& side : perimeter.sides)
+    lengths[side_word(side.name)] = rounded(side.drill_line_length);
+  return lengths;
+}
+
 Json hole_json(const PageHole& hole,
                const FastenerSpec& spec,
                const NumberStyle& style) {
   const DrillStation& station = *hole.station;
-  return {{"mark", station.mark},
-          {"side", side_word(station.side)},
-          {"girth", rounded(station.girth)},
-          {"fastener", station.length ? fastener_name(spec, *station.length)
-                                      : "no fastener in stock serves"},
-          {"drawn", drawn_gaps(hole, style)},
-          {"section", section_json(hole)}};
+  return {
+      {"mark", station.mark},
+      {"side", side_word(station.side)},
+      {"girth", rounded(station.girth)},
+      {"fastener", station.length ? fastener_name(spec, *station.length)
+                                  : "no fastener in stock serves"},
+      {"length", station.length ? tool_style(spec, style).size(*station.length) : ""},
+      {"drawn", drawn_gaps(hole, style)},
+      {"section", section_json(hole)}};
 }
 
 }  // namespace
@@ -84,6 +108,8 @@ Json page_data(const Job& job,
       {"head", {rounded(spec.head_diameter), spec.head == HeadKind::Countersunk}},
       {"diameter", rounded(spec.diameter)},
       {"fastener", fastener_name(spec)},
+      {"serves", serving(spec, style)},
+      {"sides", side_lengths(job.perimeter)},
       {"check_bar", style.unit() == LengthUnit::Millimetres
                         ? Json{50, "50 mm when printed full size"}
                         : Json{50.8, "2 in when printed full size"}},

@@ -10,6 +10,8 @@ extern const std::string_view joint_page_css;
 extern const std::string_view joint_page_record_js;
 extern const std::string_view joint_page_section_js;
 extern const std::string_view joint_page_choice_js;
+extern const std::string_view joint_page_reading_js;
+extern const std::string_view joint_page_filter_js;
 extern const std::string_view joint_page_controls_js;
 
 }  // namespace sheerlap

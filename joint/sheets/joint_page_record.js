@@ -1,6 +1,7 @@
 'use strict';
 // What is ticked off and measured on one hull: kept by the browser, written to a file and
-// read from it. A record is {drilled: {mark: true}, read: {mark: {state: {top, low}}}};
+// read from it. A record is {drilled: {mark: true}, read: {mark: {state: {top, low}}}, drafts}, drafts
+// as read, of what was typed and is no reading; they are not in the file;
 // readings are texts in the page's unit, in the file they are in mm.
 
 const page = JSON.parse(document.getElementById('page-data').textContent);
@@ -9,7 +10,7 @@ const fileColumns = ['side', 'girth', 'mark', 'gap_top', 'gap_low', 'state', 'dr
   'layout', 'boat'];
 const widestGapMm = 100;
 
-function emptyRecord() { return {drilled: {}, read: {}}; }
+function emptyRecord() { return {drilled: {}, read: {}, drafts: {}}; }
 
 /** The name under which a hull's record is kept; boats, layouts and hulls never meet. */
 function recordKey(hull) { return JSON.stringify(['sheerlap', page.title, page.layout, hull]); }
@@ -33,7 +34,7 @@ function loadRecord(hull) {
 }
 
 function isEmpty(record) {
-  return Object.keys(record.drilled).length === 0 && Object.keys(record.read).length === 0;
+  return Object.values(record).every((part) => Object.keys(part).length === 0);
 }
 
 /** Keeps a record; an empty one is forgotten. False if the browser refuses. */
@@ -66,17 +67,18 @@ function keptHulls() {
   return kept;
 }
 
-/** A gap as typed, in `unitMm`: its text with a point, or why it is refused. */
+/** A gap as typed, in `unitMm`: its text with a point, or why it is refused. Touching parts are 0,
+    and less than 0 by how much they are in each other's way. */
 function readGap(text, unitMm) {
-  const typed = text.trim().replace(',', '.');
+  const typed = text.trim().replace(',', '.').replace(/^[−–]/, '-').replace(/^touch(es|ing)?$/i, '0');
   if (typed === '') return {gap: ''};
-  const parts = /^(\d+)\/([1-9]\d*)$/.exec(typed);
+  const parts = /^(-?\d+)\/([1-9]\d*)$/.exec(typed);
   const gap = parts ? String(+(parts[1] / parts[2]).toFixed(4)) : typed;
-  if (!/^(\d+\.?\d*|\.\d+)$/.test(gap))
-    return {wrong: `“${text.trim()}” is not a gap: type a number such as 2.5`};
-  if (Number(gap) * unitMm > widestGapMm)
-    return {wrong: `${text.trim()} is too wide for a gap: it is at most ${widestGapMm} mm`};
-  return {gap: String(Number(gap))};
+  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(gap))
+    return {wrong: `“${text.trim()}” is not a gap: type a number such as 2.5, or 0 where the parts touch`};
+  if (Math.abs(gap) * unitMm > widestGapMm)
+    return {wrong: `${text.trim()} is too much for a gap or an interference: at most ${widestGapMm} mm`};
+  return {gap: String(Number(gap) + 0)};
 }
 
 function inMm(gap) { return gap === '' ? '' : String(+(gap * page.unit_mm).toFixed(4)); }

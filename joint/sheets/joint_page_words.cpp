@@ -77,8 +77,11 @@ const char* const hole_panel = R"html(<aside id="hole" aria-labelledby="hole-nam
 <form id="reading" class="controls scripted" aria-label="Gap reading at this hole">
 <label>Gap at hull top, {0} <input id="gap-top" inputmode="decimal" autocomplete="off" size="7"></label>
 <label>Gap at low edge, {0} <input id="gap-low" inputmode="decimal" autocomplete="off" size="7"></label>
+<button type="button" id="gap-sign" aria-label="Turn the sign of the gap: minus is interference">±</button>
 <label>State <select id="gap-state"><option value="dry">dry, free</option><option value="held">dry, held</option><option value="after">after adhesive</option></select></label>
 <button type="submit">Keep reading</button>
+<p class="small">0: the parts touch. Minus: interference, by how much they are in each other’s way. What is
+typed is also kept when you go to another hole.</p>
 <output id="reading-says"></output>
 </form>
 <p class="small" id="hole-drawn"></p>
@@ -96,7 +99,7 @@ check bar first.</figcaption>
 
 const char* const filter_start =
     R"html(<form id="filter" class="controls scripted" role="search" aria-label="Filter the schedule">
-<label>Search <input type="search" id="filter-text" size="18" placeholder="mark, reason, note"></label>
+<label>Search <input type="search" id="filter-text" size="24" placeholder="mark, girth, x length, words"></label>
 <label>Side <select id="filter-side"><option value="">all</option>)html";
 
 const char* const filter_middle = R"html(</select></label>
@@ -113,6 +116,7 @@ const char* const filter_end = R"html(</select></label>
 const char* const chosen_bar =
     R"html(<div id="bar" class="scripted" role="region" aria-label="Chosen hole in short">
 <button type="button" data-step="-1" aria-label="Previous hole">◀</button>
+<output id="bar-says"></output>
 <p id="bar-words">No hole is chosen.</p>
 <label><input type="checkbox" id="bar-drilled" disabled> Drilled</label>
 <a href="#hole">Details</a>
