@@ -10,6 +10,9 @@
 #include "joint/sheets/pattern_dxf.h"
 #include "joint/sheets/pattern_svg.h"
 #include "joint/sheets/sequence_sheet.h"
+#include "joint/sheets/strip_content.h"
+#include "joint/sheets/strip_roll.h"
+#include "joint/sheets/strip_sheet.h"
 
 namespace sheerlap {
 namespace {
@@ -29,6 +32,27 @@ Sheet drill_sheet_of() {
           [](const Job& job) { return has_drill_sheet(job, side); },
           [](const Job& job, const SheetStyle& style) {
             return drill_sheet(job, side, style);
+          }};
+}
+
+template <SideName side>
+bool has_strip_of(const Job& job) {
+  return has_strip(job, side);
+}
+
+template <SideName side>
+Sheet strip_of() {
+  return {"strip-" + side_word(side) + ".pdf", has_strip_of<side>,
+          [](const Job& job, const SheetStyle& style) {
+            return strip_sheet(job, side, style);
+          }};
+}
+
+template <SideName side>
+Sheet strip_roll_of() {
+  return {"strip-" + side_word(side) + "-roll.pdf", has_strip_of<side>,
+          [](const Job& job, const SheetStyle& style) {
+            return strip_roll(job, side, style);
           }};
 }
 
@@ -54,6 +78,12 @@ const std::vector<Sheet>& all_sheets() {
        order_workbook},
       {"sequence.pdf", [](const Job& job) { return job.schedule.has_value(); },
        sequence_sheet},
+      strip_of<SideName::Starboard>(),
+      strip_of<SideName::Port>(),
+      strip_of<SideName::Transom>(),
+      strip_roll_of<SideName::Starboard>(),
+      strip_roll_of<SideName::Port>(),
+      strip_roll_of<SideName::Transom>(),
   };
   return all;
 }
