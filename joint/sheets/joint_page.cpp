@@ -47,7 +47,8 @@ std::string head(const Job& job, const SheetStyle& style) {
       "content=\"width=device-width, initial-scale=1\">\n<link rel=\"icon\" "
       "href=\"data:,\">\n<title>{}: the "
       "joint</title>\n<style>\n{}{}</style>\n<style "
-      "id=\"paper-hull\"></style>\n</head>\n",
+      "id=\"paper-hull\">@page {{ @bottom-center {{ content: \"hull number "
+      "________________\"; font: 7.5pt sans-serif; }} }}</style>\n</head>\n",
       content_policy, html_text(job.joint.title), joint_page_css,
       paper_rules(job, style));
 }

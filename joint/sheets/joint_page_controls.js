@@ -186,7 +186,11 @@ function start() {
   byId('clear').addEventListener('click', clear);
   byId('clear').addEventListener('blur', calm);
   byId('print').addEventListener('click', () => window.print());
-  for (const button of document.querySelectorAll('[data-zoom]')) 
+  byId('all-columns').addEventListener('click', (event) => {
+    const all = byId('schedule-table').classList.toggle('all');
+    event.currentTarget.setAttribute('aria-pressed', String(all));
+  });
+  for (const button of document.querySelectorAll('[data-zoom]'))
     button.addEventListener('click', () => zoom(button.dataset.zoom));
   window.addEventListener('storage', () => {
     record = loadRecord(hull);
@@ -197,6 +201,7 @@ function start() {
   greet();
   if (byId('plan-sheet').clientWidth < 700) zoom('4');
   choose(decodeURIComponent(location.hash.slice(1)), null);
+  if (chosen === null) showWithin([...holes.values()][0].parts[0]);
 }
 
 start();

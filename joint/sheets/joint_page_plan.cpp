@@ -107,7 +107,7 @@ std::string hole(const PlanDrawing& plan, const PageHole& hole, bool lettered) {
       drillable(station) ? "" : " forbidden", station.mark,
       fmt::format("{}, {}, girth {} {}", station.mark, side_word(station.side),
                   plan.style.running(station.girth), plan.style.unit_name()),
-      centre, at_most_decimals(0.9 * letter, 1), centre,
+      centre, at_most_decimals(letter, 1), centre,
       at_most_decimals(0.62 * letter, 1), centre, at_most_decimals(0.33 * letter, 1),
       lettering(plan, on_line, 1.05 * letter, station.mark,
                 lettered ? "mark" : "mark quiet"));

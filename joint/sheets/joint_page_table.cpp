@@ -23,6 +23,7 @@ struct PageColumn {
   std::string unit;
   bool in_words = false;  ///< kept to the left
   std::function<std::string(const PageHole&)> cell;
+  bool in_short = false;  ///< in the short schedule: on paper, and what is shown first
 };
 
 using Columns = std::vector<PageColumn>;
@@ -62,12 +63,13 @@ void add_places(Columns& columns, const NumberStyle& style) {
   const StationCells cells(style);
   const std::string unit = style.unit_name();
   columns.push_back({"girth", "running, on the drill line, lip's outer face", unit,
-                     false, cells.of(&DrillStation::girth, &NumberStyle::running)});
+                     false, cells.of(&DrillStation::girth, &NumberStyle::running),
+                     true});
   columns.push_back({"hull girth", "running, on the hull's outer face, at the bit",
                      unit, false,
-                     cells.of(&DrillStation::hull_girth, &NumberStyle::running)});
+                     cells.of(&DrillStation::hull_girth, &NumberStyle::running), true});
   columns.push_back({"pitch", "girth from the hole before, on the drill line", unit,
-                     false, cells.of(&DrillStation::pitch, &NumberStyle::span)});
+                     false, cells.of(&DrillStation::pitch, &NumberStyle::span), true});
   columns.push_back({"chord", "straight from the hole before, lip's outer face", unit,
                      false, cells.of(&DrillStation::chord, &NumberStyle::span)});
   const char* const names[] = {"X", "Y", "Z"};
@@ -91,10 +93,10 @@ void add_references(Columns& columns, const NumberStyle& style) {
   columns.push_back({"run", "number of the run: its equal spaces and their pitch", unit,
                      true, [](const PageHole& hole) { return hole.run; }});
   columns.push_back({"jig", "the first that has the hole", "", true,
-                     [](const PageHole& hole) { return hole.station->jig; }});
+                     [](const PageHole& hole) { return hole.station->jig; }, true});
   columns.push_back(
       {"jig girth", "from that jig's first hole, on the drill line", unit, false,
-       StationCells(style).of(&DrillStation::jig_girth, &NumberStyle::running)});
+       StationCells(style).of(&DrillStation::jig_girth, &NumberStyle::running), true});
 }
 
 /// A depth stop, or that the hole is not to be drilled.
@@ -125,23 +127,27 @@ void add_drilling(Columns& columns, const Job& job, const NumberStyle& style) {
                      "of the bit in plan: sides, + leads aft; transom, + to starboard",
                      "degrees", false, angle(&BitAngles::skew)});
   columns.push_back({"lip hole", "diameter", size, false,
-                     tool_cells.of(&DrillStation::lip_hole, &NumberStyle::size)});
+                     tool_cells.of(&DrillStation::lip_hole, &NumberStyle::size), true});
   columns.push_back({"hull pilot", "diameter; – as the lip", size, false,
-                     tool_cells.of(&DrillStation::hull_pilot, &NumberStyle::size)});
+                     tool_cells.of(&DrillStation::hull_pilot, &NumberStyle::size),
+                     true});
   columns.push_back({pan ? "chamfer" : "countersink",
                      "its width on the lip's outer face", unit, false,
                      cells.of(&DrillStation::countersink, &NumberStyle::size)});
   columns.push_back({"drill depth", "stop, from the lip's outer face", unit, false,
-                     stop(cells.of(&DrillStation::drill_depth, &NumberStyle::span))});
-  columns.push_back({"lip depth", "stop for the lip's bit, from the lip's outer face",
-                     unit, false,
-                     stop(cells.of(&DrillStation::lip_depth, &NumberStyle::gap))});
+                     stop(cells.of(&DrillStation::drill_depth, &NumberStyle::span)),
+                     true});
+  columns.push_back(
+      {"lip depth", "stop for the lip's bit, from the lip's outer face", unit, false,
+       stop(cells.of(&DrillStation::lip_depth, &NumberStyle::gap)), true});
   columns.push_back({"gap", "square to the hull's outer face, where the bit goes in",
-                     unit, false, cells.of(&DrillStation::gap, &NumberStyle::gap)});
+                     unit, false, cells.of(&DrillStation::gap, &NumberStyle::gap),
+                     true});
   columns.push_back({"stack", "lip, gap and hull along the bit", unit, false,
                      cells.of(&DrillStation::stack, &NumberStyle::gap)});
   columns.push_back({"length", "of the " + word_of(spec.kind), size, false,
-                     tool_cells.of(&DrillStation::length, &NumberStyle::size, "none")});
+                     tool_cells.of(&DrillStation::length, &NumberStyle::size, "none"),
+                     true});
 }
 
 Columns all_columns(const Job& job, const NumberStyle& style) {
@@ -152,11 +158,16 @@ Columns all_columns(const Job& job, const NumberStyle& style) {
   return columns;
 }
 
+std::string class_of(const PageColumn& column) {
+  if (column.in_short) return column.in_words ? " class=\"words\"" : "";
+  return column.in_words ? " class=\"words rest\"" : " class=\"rest\"";
+}
+
 std::string heading_cell(const PageColumn& column) {
-  return fmt::format(
-      "<th scope=\"col\"{}><div><b>{}</b>{} <span>{}</span></div></th>",
-      column.in_words ? " class=\"words\"" : "", html_text(column.heading),
-      column.unit.empty() ? "" : ", " + html_text(column.unit), html_text(column.what));
+  return fmt::format("<th scope=\"col\"{}><div><b>{}</b>{} <span>{}</span></div></th>",
+                     class_of(column), html_text(column.heading),
+                     column.unit.empty() ? "" : ", " + html_text(column.unit),
+                     html_text(column.what));
 }
 
 /// Why a hole is there, what is near it and what is special about it, in words.
@@ -189,8 +200,8 @@ std::string rows(const PageHole& hole,
       hole.bridged || !drillable(station) ? " data-flagged" : "", station.mark,
       station.mark);
   for (const PageColumn& column : columns)
-    html += fmt::format("<td{}>{}</td>", column.in_words ? " class=\"words\"" : "",
-                        html_text(column.cell(hole)));
+    html +=
+        fmt::format("<td{}>{}</td>", class_of(column), html_text(column.cell(hole)));
   return html + "</tr>" + words_row(hole, columns, style);
 }
 

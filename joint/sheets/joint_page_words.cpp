@@ -109,8 +109,13 @@ const char* const filter_end = R"html(</select></label>
 <label><input type="checkbox" id="filter-flagged"> Bridged or flagged only</label>
 <label><input type="checkbox" id="filter-open"> Not yet drilled</label>
 <button type="reset">Show all</button>
+<button type="button" id="all-columns" aria-pressed="false">All columns</button>
 <output id="filter-count" aria-live="polite"></output>
 </form>
+<p class="hint for-narrow">What each column measures, and on which surface, stands with the chosen
+hole.</p>
+<p class="print-only small">On paper the schedule is short: chords, X, Y, Z, the bit’s angles and the
+stack are on the drill sheets; all columns are on the screen and in the schedule’s CSV files.</p>
 )html";
 
 const char* const chosen_bar =

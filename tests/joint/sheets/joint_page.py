@@ -17,6 +17,7 @@ import time
 from web_driver import Browser
 
 FIXTURES = pathlib.Path(sys.argv[2])
+PRINTED_HULL = "N 12/a"
 HOSTILE = "</script><b id='broken'>&amp;\\\" ]]>"
 
 
@@ -414,6 +415,10 @@ def keyboard(browser, boat):
 
 
 def prints(browser, boat, work):
+    hull(browser, PRINTED_HULL)
+    browser.click("#schedule-table [data-mark='S13'] input")
+    browser.click("#schedule-table [data-mark='S13'] button")
+    said_of_reading(browser, "2.1", "")
     set_control(browser, "filter-side", "transom")
     pdf = work / "page.pdf"
     pdf.write_bytes(browser.print())
@@ -423,6 +428,15 @@ def prints(browser, boat, work):
     for number, page in enumerate(pages, 1):
         check(f"page {number} of {len(pages)}" in page and "Demo 640, layout " in page,
               f"printed page {number} does not say which it is and whose")
+        check(f"hull number {PRINTED_HULL}: 1 of {len(boat.holes)} drilled, gaps read at 1" in page,
+              f"printed page {number} does not say of which hull it is and how far")
+        lines = [line for line in page.splitlines() if line.strip() != ""]
+        check(len(lines) > 15, f"printed page {number} is mostly empty: {lines}")
+    # one each of checks, plan, charts and chosen hole; 20 holes at least a page of schedule
+    check(len(pages) <= 4 + -(-len(boat.holes) // 20), f"{len(pages)} pages are printed")
+    schedule = text[text.index("Drilling schedule"):]
+    check("are on the drill sheets" in schedule, "what paper leaves out is told of")
+    check("chord, mm" not in schedule and "skew, degrees" not in schedule, "columns for the screen are printed")
     words = set(text.split())
     lacking = [hole["mark"] for hole in boat.holes if hole["mark"] not in words]
     same(lacking, [], "holes that the printed schedule lacks, a filter set")
@@ -440,12 +454,39 @@ def rests(browser):
          "scrolling where motion is not wanted")
 
 
+def desk(browser, boat):
+    browser._ask("POST", "/goog/cdp/execute", {"cmd": "Emulation.setDeviceMetricsOverride", "params": {
+        "width": 1280, "height": 900, "deviceScaleFactor": 1, "mobile": False}})
+    browser.go(boat.url)
+    wider = """const sheet = document.getElementById('schedule-sheet');
+      return sheet.scrollWidth > sheet.clientWidth"""
+    same(browser.run(wider), False, "the schedule is wider than a desk's screen")
+    shown = """return [...document.getElementById('schedule-table').tHead.rows[0].cells].filter((cell) =>
+      cell.offsetWidth > 0).map((cell) => cell.querySelector('b').textContent)"""
+    check("girth" in browser.run(shown) and "X" not in browser.run(shown), "the short schedule's columns")
+    browser.click("#all-columns")
+    check(len(browser.run(shown)) == 25 and "skew" in browser.run(shown), "all columns")
+
+
 def narrow(browser, boat):
     browser._ask("POST", "/goog/cdp/execute", {"cmd": "Emulation.setDeviceMetricsOverride", "params": {
         "width": 390, "height": 800, "deviceScaleFactor": 1, "mobile": True}})
     browser.go(boat.url)
     same(browser.run("return [innerWidth, document.documentElement.scrollWidth]"), [390, 390],
          "a phone's page is as wide as the phone")
+    head, sheet = browser.run("""return [document.getElementById('schedule-table').tHead,
+      document.getElementById('schedule-sheet')].map((one) => one.offsetHeight)""")
+    check(head < sheet / 6, f"the heading takes {head} of {sheet} pixels of the schedule")
+    small = browser.run("""return [...document.querySelectorAll('button, select, input, nav a, #bar a, .plan .reach')]
+      .filter((one) => one.getClientRects().length > 0)
+      .map((one) => [one.id || one.className.baseVal || one.textContent, one.getBoundingClientRect()])
+      .filter(([, box]) => Math.min(box.width, box.height) < 24).map(([name]) => name)""")
+    same(small, [], "targets less than 24 pixels for a finger")
+    same(browser.run("""const box = document.querySelector('tbody.hole input').getBoundingClientRect();
+      return [box.width, box.height]"""), [40, 40], "the box to tick a hole by")
+    top, hole = browser.run("""return [document.getElementById('plan-sheet'),
+      document.querySelector('.plan .dot')].map((one) => one.getBoundingClientRect().top)""")
+    check(0 < hole - top < 400, f"the first hole is seen in the plan, {hole - top} pixels down")
     browser._ask("POST", "/goog/cdp/execute", {"cmd": "Emulation.clearDeviceMetricsOverride", "params": {}})
 
 
@@ -490,6 +531,7 @@ def main(program):
             keyboard(browser, boat)
             rests(browser)
             prints(browser, boat, work)
+            desk(browser, boat)
             narrow(browser, boat)
             quiet(browser, "the page by keys")
             hostile(browser, program, work)
