@@ -64,6 +64,33 @@ std::set<std::size_t> tacks(const SideHoles& side) {
   return result;
 }
 
+/// The number of the hole nearest to a girth; of two as near, the first.
+/// @param holes  at least one
+std::size_t nearest_hole(const Holes& holes, Length there) {
+  const auto after = std::lower_bound(
+      holes.begin(), holes.end(), there,
+      [](const Hole& hole, Length girth) { return hole.along < girth; });
+  const auto number = static_cast<std::size_t>(after - holes.begin());
+  if (number == 0) return 0;
+  if (after == holes.end()) return number - 1;
+  return there - holes[number - 1].along <= after->along - there ? number - 1 : number;
+}
+
+/// The numbers chosen and, where two are further apart than `tack_every`, more evenly
+/// between them.
+std::set<std::size_t> filled_in(const std::set<std::size_t>& chosen) {
+  std::set<std::size_t> result = chosen;
+  for (auto next = chosen.begin(); next != chosen.end(); ++next) {
+    if (next == chosen.begin()) continue;
+    const std::size_t before = *std::prev(next);
+    const std::size_t spaces = *next - before;
+    const std::size_t parts = (spaces + tack_every - 1) / tack_every;
+    for (std::size_t part = 1; part < parts; ++part)
+      result.insert(before + (2 * part * spaces + parts) / (2 * parts));
+  }
+  return result;
+}
+
 /// The tack holes of a side that answer those of the other: the nearest to each, the
 /// ends of each stretch, and holes between where a stretch would be left long.
 std::set<std::size_t> answering_tacks(const SideHoles& side,
@@ -76,21 +103,9 @@ std::set<std::size_t> answering_tacks(const SideHoles& side,
   }
   if (side.holes.empty()) return result;
   result.insert(side.holes.size() - 1);
-  for (const std::size_t tack : others) {
-    const Length there = other.holes[tack].along;
-    const auto nearest = std::min_element(side.holes.begin(), side.holes.end(),
-                                          [&](const Hole& a, const Hole& b) {
-                                            return std::abs((a.along - there).in_mm()) <
-                                                   std::abs((b.along - there).in_mm());
-                                          });
-    result.insert(static_cast<std::size_t>(nearest - side.holes.begin()));
-  }
-  for (auto next = std::next(result.begin()); next != result.end(); ++next)
-    while (*next - *std::prev(next) > tack_every) {
-      const std::size_t before = *std::prev(next);
-      result.insert(before + (*next - before + 1) / 2);
-    }
-  return result;
+  for (const std::size_t tack : others)
+    result.insert(nearest_hole(side.holes, other.holes[tack].along));
+  return filled_in(result);
 }
 
 /// Tack holes of the transom with those that answer them on its other half.

@@ -177,6 +177,35 @@ BOOST_AUTO_TEST_CASE(no_stretch_is_left_long_without_a_tack) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(a_side_opposite_a_long_opening_is_held_like_any_other) {
+  // derived: 19 to 40 holes of port with none opposite; common practice, no source, for
+  // every sixth
+  for (std::size_t bare = 19; bare <= 40; ++bare) {
+    const Joint joint = circle_joint(1500, 25, {});
+    Boat one{"bare", perimeter_of(joint), {}};
+    const auto add = [&](SideName side, std::size_t number) {
+      DrillStation station;
+      station.side = side;
+      station.girth = Length::mm(50 + 100 * static_cast<double>(number));
+      station.length = Length::mm(19);
+      station.edge_top = Length::mm(20);
+      one.schedule.stations.push_back(station);
+    };
+    add(SideName::Starboard, 0);
+    add(SideName::Starboard, bare);
+    for (std::size_t i = 0; i <= bare; ++i) add(SideName::Port, i);
+    std::vector<bool> held(one.schedule.stations.size(), false);
+    for (const DrivingStep& step : one.order())
+      if (step.stage != DrivingStage::Fill)
+        for (const std::size_t number : step.stations) held[number] = true;
+    std::size_t loose = 0;
+    for (std::size_t i = 2; i < held.size(); ++i) {
+      loose = held[i] ? 0 : loose + 1;
+      BOOST_TEST(loose < tack_every, bare << " bare holes, at " << i - 2);
+    }
+  }
+}
+
 BOOST_AUTO_TEST_CASE(the_transom_is_driven_in_pairs_from_its_corners) {
   // derived: by the marks, first with last; a tack has its answer on the other half
   const Boat one = boat("a transom", example_joint(small_boat(), {}));
