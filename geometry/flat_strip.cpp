@@ -2,12 +2,13 @@
 
 #include <Eigen/Geometry>
 #include <algorithm>
-#include <array>
 #include <cassert>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 #include "geometry/mitre.h"
+#include "geometry/strip_frame.h"
 
 namespace sheerlap {
 namespace {
@@ -15,35 +16,6 @@ namespace {
 /// A step of the integration is no longer, and turns no further.
 constexpr double step_mm = 5;
 constexpr double step_turn = 0.02;
-/// The spacing of the points a derivative is taken from.
-constexpr double stencil_mm = 1;
-
-/// The face at a place of the line, in the frame of the line.
-struct Local {
-  double speed = 0;   ///< of the line by the parameter
-  Vector3 along;      ///< unit, along the line
-  Vector3 out;        ///< unit, square to the face
-  Vector3 up;         ///< unit, in the face, square to the line
-  double lean = 0;    ///< angle from `along` to the ruling going down, in the face
-  double to_top = 0;  ///< length of the ruling from the line to depth 0, mm
-  double to_low = 0;  ///< and to the depth of the lap
-  double lap = 0;     ///< depth, mm
-};
-
-Local local_at(const FaceLine& line, Place place) {
-  const FacePoint face = line.at(place);
-  Local local;
-  local.speed = face.by_u.norm();
-  local.along = face.by_u / local.speed;
-  local.out = face.normal;
-  local.up = local.along.cross(local.out);
-  local.lean = std::atan2(face.by_depth.dot(local.up), face.by_depth.dot(local.along));
-  const double ruling = face.by_depth.norm();
-  local.lap = line.face().lap_mm(place);
-  local.to_top = line.depth_mm() * ruling;
-  local.to_low = (local.lap - line.depth_mm()) * ruling;
-  return local;
-}
 
 /// A stretch of a part on which the face is smooth.
 struct SmoothPart {
@@ -53,63 +25,12 @@ struct SmoothPart {
   double to_u = 0;
 };
 
-/// How the frame changes with the parameter.
-struct Rates {
-  double turn = 0;  ///< of the line within the face, to the up side
-  double bend = 0;  ///< of the face along the line, radians, above 0 if it is convex
-  double lean = 0;
-  double to_top = 0;
-  double to_low = 0;
-  double lap = 0;
-};
-
-/// The weights of five evenly spaced values for the derivative at `at` spacings from
-/// the first: those of the polynomial through them.
-std::array<double, 5> derivative_weights(double at) {
-  std::array<double, 5> weights{};
-  for (int i = 0; i < 5; ++i)
-    for (int left_out = 0; left_out < 5; ++left_out) {
-      if (left_out == i) continue;
-      double term = 1.0 / (i - left_out);
-      for (int j = 0; j < 5; ++j)
-        if (j != i && j != left_out) term *= (at - j) / (i - j);
-      weights[static_cast<std::size_t>(i)] += term;
-    }
-  return weights;
-}
-
-Rates rates_at(const FaceLine& line,
-               const SmoothPart& smooth,
-               double u,
-               const Local& here) {
-  const double width = smooth.to_u - smooth.from_u;
-  const double spacing = std::min(stencil_mm, width / 4);
-  const double first =
-      std::clamp(u - 2 * spacing, smooth.from_u, smooth.to_u - 4 * spacing);
-  const auto weights = derivative_weights((u - first) / spacing);
-  Vector3 along_by_u = Vector3::Zero();
-  Rates rates;
-  for (std::size_t i = 0; i < weights.size(); ++i) {
-    const Local local =
-        local_at(line, {smooth.span, first + static_cast<double>(i) * spacing});
-    const double weight = weights[i] / spacing;
-    along_by_u += weight * local.along;
-    rates.lean += weight * local.lean;
-    rates.to_top += weight * local.to_top;
-    rates.to_low += weight * local.to_low;
-    rates.lap += weight * local.lap;
-  }
-  rates.turn = along_by_u.dot(here.up);
-  rates.bend = -along_by_u.dot(here.out);
-  return rates;
-}
-
 Vector2 direction(double angle) { return {std::cos(angle), std::sin(angle)}; }
 
 /// A place of the strip with all that its neighbours need.
 struct Section {
-  Local local;
-  Rates rates;
+  StripFrame local;
+  FrameRates rates;
   /// How fast the edges of the face run by the parameter, and those of the flat strip.
   double top_speed = 0, low_speed = 0;
   double flat_top_speed = 0, flat_low_speed = 0;
@@ -117,7 +38,10 @@ struct Section {
 
 /// The speed of a flat edge. `length` is along the ruling going down, negative up to
 /// the top.
-double flat_speed(const Local& local, const Rates& rates, double length, double by_u) {
+double flat_speed(const StripFrame& local,
+                  const FrameRates& rates,
+                  double length,
+                  double by_u) {
   const Vector2 ruling = direction(local.lean);
   const Vector2 across(-ruling.y(), ruling.x());
   const Vector2 edge = Vector2(local.speed, 0) + by_u * ruling +
@@ -129,8 +53,8 @@ Section section_at(const FaceLine& line, const SmoothPart& smooth, double u) {
   const Place place{smooth.span, u};
   const RuledFace& face = line.face();
   Section section;
-  section.local = local_at(line, place);
-  section.rates = rates_at(line, smooth, u, section.local);
+  section.local = strip_frame(line, place);
+  section.rates = frame_rates(line, place, (smooth.from_u + smooth.to_u) / 2);
   section.top_speed = face.at(place, 0).by_u.norm();
   const FacePoint low = face.at(place, face.lap_mm(place));
   section.low_speed = (low.by_u + section.rates.lap * low.by_depth).norm();
@@ -153,12 +77,15 @@ class Layer {
   void start(const SmoothPart& smooth, const Section& first);
   void step(const Section& from, const Section& middle, const Section& to, double du);
   void add(const SmoothPart& smooth, const Section& section, double u);
-  double turned(const Local& before, const Local& after, Place at, Place next) const;
+  double turned(const StripFrame& before,
+                const StripFrame& after,
+                Place at,
+                Place next) const;
 
   const FaceLine& line_;
   double thickness_mm_;
   FlatStrip strip_;
-  Local last_;
+  StripFrame last_;
   Place last_place_;
   double angle_ = 0;
   double run_mm_ = 0;
@@ -166,28 +93,42 @@ class Layer {
   Point2 point_ = Point2::Zero();
 };
 
-/// The direction of the fold where two spans meet: that of the mitre; along the ruling
-/// where they go on smoothly.
-Vector3 fold_direction(const FaceLine& line, Place before, Place after) {
-  const FacePoint face = line.at(before);
-  if (before.span == after.span ||
-      line.face().curve().smooth_at(line.face().curve().knot_after(before.span)))
-    return face.by_depth;
-  constexpr double step = 0.5;
-  const std::size_t knot = line.face().curve().knot_after(before.span);
-  const auto above = mitre(line.face(), knot, line.depth_mm() - step);
-  const auto below = mitre(line.face(), knot, line.depth_mm() + step);
-  if (!above || !below) return face.by_depth;
-  return line.face().at(below->end, line.depth_mm() + step).point -
-         line.face().at(above->end, line.depth_mm() - step).point;
+/// The knuckle on whose mitre the line goes from one span to another; it may be cut
+/// back there over other knots. Nothing where the line goes on smoothly.
+std::optional<std::size_t> knuckle_between(const FaceLine& line,
+                                           std::size_t before,
+                                           std::size_t after) {
+  if (before == after) return std::nullopt;
+  const Curve& curve = line.face().curve();
+  for (std::size_t knot = curve.knot_after(before);; knot = curve.knot_after(knot)) {
+    if (!curve.smooth_at(knot)) {
+      const auto met = mitre(line.face(), knot, line.depth_mm());
+      if (met && met->end.span == before && met->start.span == after) return knot;
+    }
+    if (knot == after) return std::nullopt;
+  }
 }
 
-double Layer::turned(const Local& before,
-                     const Local& after,
+/// The direction of the fold where two parts meet: that of the mitre; along the ruling
+/// where there is none.
+Vector3 fold_direction(const FaceLine& line, Place before, Place after) {
+  constexpr double step = 0.5;
+  if (const auto knot = knuckle_between(line, before.span, after.span)) {
+    const auto above = mitre(line.face(), *knot, line.depth_mm() - step);
+    const auto below = mitre(line.face(), *knot, line.depth_mm() + step);
+    if (above && below)
+      return line.face().at(below->end, line.depth_mm() + step).point -
+             line.face().at(above->end, line.depth_mm() - step).point;
+  }
+  return line.at(before).by_depth;
+}
+
+double Layer::turned(const StripFrame& before,
+                     const StripFrame& after,
                      Place at,
                      Place next) const {
   const Vector3 fold = fold_direction(line_, at, next);
-  const auto angle_of = [&](const Local& local) {
+  const auto angle_of = [&](const StripFrame& local) {
     return std::atan2(fold.dot(local.up), fold.dot(local.along));
   };
   return angle_of(before) - angle_of(after);
@@ -197,9 +138,10 @@ void Layer::start(const SmoothPart& smooth, const Section& first) {
   const Place here{smooth.span, smooth.from_u};
   if (!strip_.rulings.empty()) {
     angle_ += turned(last_, first.local, last_place_, here);
-    // how far the two directions are out of the face between them
+    // the angle of the two directions out of the face between them
     const Vector3 out = (last_.out + first.local.out).normalized();
-    const double bent = thickness_mm_ / 2 * (last_.along - first.local.along).dot(out);
+    const double half_sine = (last_.along - first.local.along).dot(out) / 2;
+    const double bent = thickness_mm_ * std::asin(std::clamp(half_sine, -1.0, 1.0));
     bent_mm_ += bent;
     point_ += bent * direction(angle_);
   }
@@ -286,13 +228,13 @@ FlatStrip flat_strip(const FaceLine& line,
   for (std::size_t i = 0; i < parts.size(); ++i) {
     const LinePart& part = parts[i];
     assert(part.from_u <= part.to_u);
-    // a span carried on beyond its ends is straight there: not smooth at its ends
+    // carried on beyond its ends a span is straight, and may have a kink there
     const double chord = line.face().curve().chord_mm(part.span);
     const double begin = std::clamp(0.0, part.from_u, part.to_u);
     const double end = std::clamp(chord, part.from_u, part.to_u);
-    layer.lay({i, part.span, part.from_u, begin});
+    layer.lay({i, part.span, part.from_u, std::min(begin, last_before_span)});
     layer.lay({i, part.span, begin, end});
-    layer.lay({i, part.span, end, part.to_u});
+    layer.lay({i, part.span, std::max(end, first_after_span(chord)), part.to_u});
   }
   return std::move(layer).strip();
 }

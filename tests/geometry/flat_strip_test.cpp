@@ -236,8 +236,8 @@ BOOST_AUTO_TEST_CASE(the_distortion_is_what_the_edges_measure) {
 }
 
 BOOST_AUTO_TEST_CASE(upright_walls_folded_at_corners_unfold_to_a_straight_strip) {
-  // derived: walls of a prism; through a fold of 20 degrees on a sheet's middle the
-  // inner chord gains 2 sin(10 degrees) x t / 2
+  // derived: walls of a prism; through a fold of 20 degrees a sheet's middle gains
+  // pi / 9 x t / 2
   std::vector<Point3> points;
   for (int i = 0; i < 18; ++i)
     points.emplace_back(-500 * std::cos(i * pi / 9), 500 * std::sin(i * pi / 9), 0);
@@ -245,8 +245,7 @@ BOOST_AUTO_TEST_CASE(upright_walls_folded_at_corners_unfold_to_a_straight_strip)
   const FlatRuling& first = strip.rulings.front();
   const double side = 2 * (500 + 6 / std::cos(pi / 18)) * std::sin(pi / 18);
   BOOST_TEST(strip.rulings.back().run_mm == 18 * side, tolerance(1e-12));
-  BOOST_TEST(strip.rulings.back().bent_mm == 17 * 2 * std::sin(pi / 18),
-             tolerance(1e-9));
+  BOOST_TEST(strip.rulings.back().bent_mm == 17 * pi / 9, tolerance(1e-9));
   for (const FlatRuling& ruling : strip.rulings) {
     BOOST_TEST(ruling.along.x() == first.along.x(), tolerance(1e-9));
     BOOST_TEST(std::abs((ruling.line - first.line)
@@ -291,6 +290,95 @@ BOOST_AUTO_TEST_CASE(a_kink_of_the_offsets_is_folded_on_its_ruling) {
   for (const FlatRuling& ruling : strip.rulings)
     BOOST_TEST(std::abs(ruling.along.dot((ruling.low - ruling.top).normalized())) <
                1e-9);
+}
+
+BOOST_AUTO_TEST_CASE(a_sloping_wall_carried_on_to_a_mitre_lies_in_a_straight_strip) {
+  // derived: upright walls of a prism, one that goes out by 30 in 300 up to a knuckle
+  // and is carried on level with the curve from there to the mitre, 30 tan(turn / 2)
+  for (const double turn : {0.05, 0.3, 0.9, 1.4}) {
+    const auto curve =
+        open_curve({{0, 0, 0},
+                    {300, 0, 0},
+                    {300 + 400 * std::cos(turn), -400 * std::sin(turn), 0}},
+                   true);
+    const RuledFace face(curve, {{0, 0, 60}, {30, 30, 60}, {30, 30, 60}});
+    const FlatStrip strip = strip_of(face, 28);
+    const double length = std::hypot(300, 30) + 2 * 30 * std::tan(turn / 2) + 400;
+    BOOST_TEST(strip.rulings.back().run_mm == length, tolerance(1e-12));
+    BOOST_TEST(
+        (strip.rulings.back().line - strip.rulings.front().line).norm() == length,
+        tolerance(1e-9));
+    for (const FlatRuling& ruling : strip.rulings)
+      BOOST_TEST(std::abs(ruling.along.dot((ruling.low - ruling.top).normalized())) <
+                 1e-9);
+    BOOST_TEST(strip.distortion.worst_strain < 1e-9);
+  }
+}
+
+BOOST_AUTO_TEST_CASE(a_hollow_cut_back_over_rows_is_folded_on_its_own_mitre) {
+  // derived: two leaning planes that turn by 60 degrees; each mm of depth the mitre
+  // goes 0.2 tan(30 degrees) along either wall and hypot(1, 0.2) down it, so the flat
+  // line turns by twice that angle. Rows of the straight walls that the cut passes over
+  // change nothing
+  const double turn = pi / 3;
+  const Vector3 onward(std::cos(turn), std::sin(turn), 0);
+  const Point3 knuckle(300, 0, 0);
+  const double expected = 2 * std::atan(0.2 * std::tan(turn / 2) / std::hypot(1, 0.2));
+  for (const auto& [before, after] :
+       {std::pair{0., 0.}, {10., 0.}, {0., 10.}, {10., 10.}}) {
+    std::vector<Point3> points{{0, 0, 0}};
+    if (before > 0) points.push_back(knuckle - before * Vector3(1, 0, 0));
+    points.push_back(knuckle);
+    if (after > 0) points.push_back(knuckle + after * onward);
+    points.push_back(knuckle + 300 * onward);
+    const FlatStrip strip =
+        strip_of(even_face(open_curve(points, true), {40, 52, 60}), 28);
+    const Vector2& first = strip.rulings.front().along;
+    const Vector2& last = strip.rulings.back().along;
+    BOOST_TEST(std::abs(std::acos(first.dot(last)) - expected) < 1e-7,
+               before << " and " << after << ": " << std::acos(first.dot(last)));
+    BOOST_TEST(
+        strip.rulings.back().run_mm == 600 - 2 * (40 + 0.2 * 28) * std::tan(turn / 2),
+        tolerance(1e-9));
+  }
+}
+
+BOOST_AUTO_TEST_CASE(a_thick_sheet_bends_by_the_whole_turn_of_the_walls_it_lies_on) {
+  // derived: half the thickness times the turn: the kink of the wall's slope, the same
+  // with the other sign behind it is not there, so atan(0.1) and the knuckle's own
+  const double turn = 0.3;
+  const auto curve = open_curve(
+      {{0, 0, 0}, {300, 0, 0}, {300 + 400 * std::cos(turn), -400 * std::sin(turn), 0}},
+      true);
+  const RuledFace face(curve, {{0, 0, 60}, {30, 30, 60}, {30, 30, 60}});
+  const FlatStrip strip = strip_of(face, 28, 4);
+  BOOST_TEST(strip.rulings.back().bent_mm == 2 * (std::atan(0.1) + turn),
+             tolerance(1e-9));
+}
+
+BOOST_AUTO_TEST_CASE(a_part_as_short_as_rounding_strains_no_edge) {
+  // property: a cut of the line, however near to a row or to another cut, leaves the
+  // pattern as it is
+  const RuledFace face =
+      face_over(closed_curve(ellipse_points(900, 500, 24, 60)), [](double share) {
+        return RuledOffsets{3, 6 + 2 * std::cos(9 * share),
+                            55 + 5 * std::sin(7 * share)};
+      });
+  const FaceLine line = line_at(face, 28);
+  const double end = line.end_u_mm(3);
+  const FlatStrip whole = flat_strip(line, {{3, 10, end}}, 4);
+  for (const double tiny : {1e-3, 1e-6, 1e-9, 1e-12, 3e-14}) {
+    const FlatStrip cut = flat_strip(
+        line, {{3, 10, 10 + tiny}, {3, 10 + tiny, end - tiny}, {3, end - tiny, end}},
+        4);
+    BOOST_TEST(
+        std::abs(cut.distortion.worst_strain - whole.distortion.worst_strain) < 1e-9,
+        tiny << ": " << cut.distortion.worst_strain << " and "
+             << whole.distortion.worst_strain);
+    // both sums of some 50 steps
+    BOOST_TEST((cut.rulings.back().line - whole.rulings.back().line).norm() < 1e-7);
+    BOOST_TEST(std::abs(cut.distortion.top_mm - whole.distortion.top_mm) < 1e-9);
+  }
 }
 
 BOOST_AUTO_TEST_CASE(a_strip_of_a_part_begins_and_ends_where_it_is_told) {
