@@ -81,8 +81,7 @@ BOOST_AUTO_TEST_CASE(a_lip_that_twists_leans_its_bushes_to_both_sides) {
   // plate takes the mean, and the outer bushes lean by about half of that either way
   Joint joint = box_joint(2000, 1000, {});
   for (std::size_t row = 0; row < joint.sheer.rows.size(); ++row)
-    joint.sheer.rows[row].offsets.lip_low =
-        Length::mm(row < 2 ? 3 : 8);
+    joint.sheer.rows[row].offsets.lip_low = Length::mm(row < 2 ? 3 : 8);
   joint.jig.length_max = Length::mm(5000);
   bool twisted = false;
   for (const JigPiece& piece : example(joint).pieces) {
