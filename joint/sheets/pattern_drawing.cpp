@@ -12,6 +12,7 @@
 #include "joint/documents/printable.h"
 #include "joint/documents/wording.h"
 #include "joint/flat_pattern.h"
+#include "joint/sheets/short_text.h"
 
 namespace sheerlap {
 namespace {
@@ -19,13 +20,23 @@ namespace {
 constexpr double sheet_margin_mm = 20;
 constexpr double caption_height_mm = 6;
 constexpr double mark_height_mm = 4;
-constexpr double gap_mm = 12;  ///< between what stands above and below
+constexpr double title_height_mm = 5;
+constexpr std::size_t title_letters = 60;  ///< of the user's own, before it is cut
+constexpr double gap_mm = 12;              ///< between what stands above and below
 
 /// Upper-case words for a side: what is engraved must not be taken for another's.
 std::string side_caption(SideName side) {
   return side == SideName::Starboard ? "STARBOARD"
          : side == SideName::Port    ? "PORT"
                                      : "TRANSOM";
+}
+
+/// What a line of lettering is wide at the most.
+/// @source  derived: in the wider of common sans-serif faces a letter takes 0.6 of its
+///          size and a capital is 0.72 high; stroke letters of a drawing program take
+///          as much as they are high
+double lettering_mm(const std::string& words, double height_mm) {
+  return height_mm * static_cast<double>(words.size());
 }
 
 struct Extent {
@@ -67,9 +78,13 @@ class Placer {
         job.joint.jig);
     extent_.take(pattern_.top);
     extent_.take(pattern_.low);
+    caption_ = caption();
   }
 
-  double width_mm() const { return extent_.high.x() - extent_.low.x(); }
+  double width_mm() const {
+    return std::max(extent_.high.x() - extent_.low.x(),
+                    lettering_mm(caption_, mark_height_mm));
+  }
   double height_mm() const {
     return extent_.high.y() - extent_.low.y() + 2 * caption_height_mm + gap_mm;
   }
@@ -88,6 +103,7 @@ class Placer {
   const NumberStyle& numbers_;
   FlatPattern pattern_;
   Extent extent_;
+  std::string caption_;
 };
 
 /// The line moved, without the points that a straight line passes within a fiftieth of
@@ -179,8 +195,10 @@ void Placer::place(PatternDrawing& drawing, Point2 corner) const {
   add_holes(drawing, shift);
   add_engraving(drawing, shift);
   const double foot = extent_.low.y() + shift.y() - 2 * caption_height_mm;
-  drawing.texts.push_back(
-      {PatternLayer::Text, {corner.x() + width_mm() / 2, foot}, 4, caption()});
+  drawing.texts.push_back({PatternLayer::Text,
+                           {corner.x() + width_mm() / 2, foot},
+                           mark_height_mm,
+                           caption_});
 }
 
 }  // namespace
@@ -203,10 +221,12 @@ PatternDrawing pattern_drawing(const Job& job, const SheetStyle& style) {
   const NumberStyle numbers(style.report.unit, job.joint.layout.round_to);
   PatternDrawing drawing;
   drawing.title = printable(job.joint.title);
+  const std::string heading = short_text(job.joint.title, title_letters) +
+                              ": flat patterns of the jigs, full size, lengths in mm";
   std::vector<Placer> placers;
   for (const JigPiece& piece : job.schedule->jig_pieces)
     placers.emplace_back(job, piece, numbers);
-  double width = 0, height = 0;
+  double width = lettering_mm(heading, title_height_mm), height = 0;
   for (const Placer& placer : placers) {
     width = std::max(width, placer.width_mm());
     height += placer.height_mm();
@@ -215,10 +235,7 @@ PatternDrawing pattern_drawing(const Job& job, const SheetStyle& style) {
   drawing.height_mm = height + 2 * sheet_margin_mm + gap_mm;
   double top = drawing.height_mm - sheet_margin_mm;
   drawing.texts.push_back(
-      {PatternLayer::Text,
-       {drawing.width_mm / 2, top},
-       5,
-       drawing.title + ": flat patterns of the jigs, full size, lengths in mm"});
+      {PatternLayer::Text, {drawing.width_mm / 2, top}, title_height_mm, heading});
   top -= gap_mm;
   for (const Placer& placer : placers) {
     placer.place(drawing, {sheet_margin_mm, top});

@@ -44,6 +44,28 @@ BOOST_AUTO_TEST_CASE(no_pattern_lies_over_another_or_off_the_sheet) {
   BOOST_TEST(below > 0);
 }
 
+/// Half of what a line of lettering is wide at the most.
+/// @source  derived: in the wider of common sans-serif faces a letter takes 0.6 of its
+///          size and a capital is 0.72 high; stroke letters of a drawing program take
+///          as much as they are high
+double half_width_mm(const PatternText& text) {
+  return text.height_mm * static_cast<double>(text.words.size()) / 2;
+}
+
+BOOST_AUTO_TEST_CASE(no_word_of_a_short_jig_runs_off_the_sheet) {
+  // a box of which every jig is shorter than what is written below it
+  Joint joint = box_joint(300, 300, {});
+  joint.title = std::string(300, 'm');
+  joint.jig.length_max = Length::mm(160);
+  const PatternDrawing drawing = drawing_of(joint);
+  for (const PatternText& text : drawing.texts) {
+    BOOST_TEST(text.at.x() - half_width_mm(text) >= 0, text.words);
+    BOOST_TEST(text.at.x() + half_width_mm(text) <= drawing.width_mm, text.words);
+    BOOST_TEST(text.at.y() >= 0, text.words);
+  }
+  BOOST_TEST(drawing.width_mm < 1000);
+}
+
 BOOST_AUTO_TEST_CASE(a_plate_is_cut_for_the_bush_and_a_film_for_the_pilot) {
   Joint joint = example_joint(small_boat(), {});
   joint.jig.bush = Length::mm(8);
