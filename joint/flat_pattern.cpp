@@ -10,7 +10,8 @@ namespace sheerlap {
 namespace {
 
 /// The parts of the drill line between two places, cut at the places between them, in
-/// the curve's own direction.
+/// the curve's own direction. A side has a span once: places of one span that rounding
+/// has put in the wrong order are one.
 std::vector<LinePart> parts_between(const SideLine& drill_line,
                                     const std::vector<Place>& places) {
   const FaceLine& line = drill_line.line();
@@ -19,8 +20,8 @@ std::vector<LinePart> parts_between(const SideLine& drill_line,
   for (std::size_t i = 0; i + 1 < places.size(); ++i) {
     const Place& from = places[i];
     const Place& to = places[i + 1];
-    if (from.span == to.span && from.u_mm <= to.u_mm) {
-      parts.push_back({from.span, from.u_mm, to.u_mm});
+    if (from.span == to.span) {
+      parts.push_back({from.span, from.u_mm, std::max(from.u_mm, to.u_mm)});
       continue;
     }
     parts.push_back({from.span, from.u_mm, line.end_u_mm(from.span)});

@@ -2,6 +2,9 @@
 
 #include <boost/test/unit_test.hpp>
 #include <cmath>
+#include <optional>
+#include <random>
+#include <utility>
 
 #include "joint/schedule.h"
 #include "tests/joint/example_boats.h"
@@ -155,6 +158,46 @@ BOOST_AUTO_TEST_CASE(a_pattern_reaches_a_bush_beyond_its_outer_holes) {
     BOOST_TEST(length_of(pattern.drill_line) == pattern.holes.back().flat.in_mm() + 16,
                tolerance(1e-4));
   }
+}
+
+/// Two girths of a side that rounding puts in the wrong order within a span.
+std::optional<std::pair<Length, Length>> swapped_places(const PerimeterSide& side) {
+  std::mt19937 random(1);
+  std::uniform_real_distribution<double> girth(100,
+                                               side.drill_line_length.in_mm() - 100);
+  for (int trial = 0; trial < 200000; ++trial) {
+    const double one = girth(random);
+    const double other = one * (1 + (1 + trial % 20) * 2e-16);
+    const Place from = side.drill_line.place_at(Length::mm(one));
+    const Place to = side.drill_line.place_at(Length::mm(other));
+    const bool forward = side.drill_line.path().forward;
+    if (from.span == to.span && (forward ? to.u_mm < from.u_mm : from.u_mm < to.u_mm))
+      return std::pair{Length::mm(one), Length::mm(other)};
+  }
+  return std::nullopt;
+}
+
+BOOST_AUTO_TEST_CASE(holes_that_rounding_puts_in_the_wrong_order_lie_at_one_place) {
+  // property: a strip goes from 50 before the one to 50 behind the other, not round the
+  // boat
+  const Example made = boat();
+  std::size_t found = 0;
+  for (const PerimeterSide& side : made.perimeter.sides) {
+    const auto places = swapped_places(side);
+    if (!places) continue;
+    ++found;
+    const auto [one, other] = *places;
+    std::vector<DrillStation> stations(2);
+    stations[0].side = stations[1].side = side.name;
+    stations[0].girth = one;
+    stations[1].girth = other;
+    const FlatPattern pattern = flat_pattern(
+        made.perimeter, stations, {0, 1, one - Length::mm(50), other + Length::mm(50)},
+        made.joint.jig);
+    BOOST_TEST(length_of(pattern.drill_line) == 100, tolerance(1e-6));
+    BOOST_TEST((pattern.holes[1].at - pattern.holes[0].at).norm() < 1e-9);
+  }
+  BOOST_TEST(found > 0u);
 }
 
 BOOST_AUTO_TEST_CASE(strips_are_parted_at_corners_and_openings) {
