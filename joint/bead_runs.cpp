@@ -90,8 +90,8 @@ struct Piece {
 
 class PieceBuilder {
  public:
-  PieceBuilder(const PartSection& section, const Adhesive& adhesive)
-      : section_(section), rack_(adhesive) {}
+  PieceBuilder(const PartSection& section, const BeadRack& rack)
+      : section_(section), rack_(rack) {}
 
   std::vector<Piece> pieces() {
     const auto points = monotone_samples(section_);
@@ -131,7 +131,7 @@ class PieceBuilder {
   }
 
   const PartSection& section_;
-  BeadRack rack_;
+  const BeadRack& rack_;
   std::vector<Piece> pieces_;
 };
 
@@ -155,9 +155,10 @@ std::vector<BeadRun> bead_runs(const PerimeterSide& side,
                                const EnclosedSpace& space,
                                const Adhesive& adhesive) {
   std::vector<BeadRun> runs;
+  const BeadRack rack(adhesive);
   for (const SpanPart& part : side.parts) {
     const PartSection section(side, space, part, adhesive.squeeze_out);
-    for (const Piece& piece : PieceBuilder(section, adhesive).pieces())
+    for (const Piece& piece : PieceBuilder(section, rack).pieces())
       add_run(runs, {side.name, section.girth(piece.from), section.girth(piece.to),
                      piece.beads.size, piece.beads.count, piece.beads.area_mm2,
                      piece.needed_mm2});
