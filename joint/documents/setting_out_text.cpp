@@ -43,6 +43,16 @@ void add_rows(TextTable& table,
                           style.sentence(error.what) + " (" + error.source + ")"});
 }
 
+/// What the lip's hole is good for where lip and hull are drilled apart.
+std::string remedy(Length lip_hole, const ApartHoles& apart) {
+  const std::string together =
+      "drill lip and hull together, through the jig, at the dry fit.";
+  if (lip_hole < apart.hole_root_sum) return together;
+  if (lip_hole < apart.hole_worst)
+    return "it takes the latter but not the worst; to be sure, " + together;
+  return "it takes both.";
+}
+
 std::string apart_text(const Job& job, const NumberStyle& style) {
   const ApartHoles& apart = job.schedule->setting_out.apart;
   const FastenerSpec& spec = job.schedule->fastener;
@@ -57,7 +67,6 @@ std::string apart_text(const Job& job, const NumberStyle& style) {
     return style.gap(size) + " " + style.unit_name();
   };
   const std::string where = spec.hull_pilot ? "in the lip" : "in lip and hull";
-  const Length least = apart.hole_root_sum;
   return "\nLip and hull drilled apart\n" +
          wrapped(fmt::format(
              "Marked and drilled each by itself, the two holes of a fastener are up to "
@@ -65,11 +74,8 @@ std::string apart_text(const Job& job, const NumberStyle& style) {
              "take holes of {} or {} {} to let the {} through. The lip's hole is {}: "
              "{}",
              hole(apart.off_worst), hole(apart.off_root_sum), hole(apart.hole_worst),
-             hole(least), where, word_of(spec.kind),
-             style.size_with_unit(spec.lip_hole),
-             spec.lip_hole < least
-                 ? "drill lip and hull together, through the jig, at the dry fit."
-                 : "it takes that.")) +
+             hole(apart.hole_root_sum), where, word_of(spec.kind),
+             style.size_with_unit(spec.lip_hole), remedy(spec.lip_hole, apart))) +
          text_of(table);
 }
 

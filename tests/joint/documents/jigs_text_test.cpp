@@ -1,7 +1,9 @@
 #include "joint/documents/jigs_text.h"
 
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
 #include <string>
+#include <tuple>
 
 #include "joint/flat_pattern.h"
 #include "joint/jig_bushes.h"
@@ -63,6 +65,23 @@ BOOST_AUTO_TEST_CASE(a_twisted_lip_tells_what_laying_it_flat_leaves) {
   const double percent = 100 * pattern.distortion.worst_strain;
   BOOST_TEST(percent > 0.001);
   BOOST_TEST(has(text_in(job, LengthUnit::Millimetres), decimals(percent, 3) + " %"));
+}
+
+BOOST_AUTO_TEST_CASE(a_hole_that_takes_the_likely_error_is_not_said_to_take_the_worst) {
+  // derived: the hole set between the two sizes that are worked out, and above both
+  Job job = job_of(example_joint(small_boat(), {}));
+  const ApartHoles& apart = job.schedule->setting_out.apart;
+  const auto words = [&](Length lip_hole) {
+    job.schedule->fastener.lip_hole = lip_hole;
+    std::string text = text_in(job, LengthUnit::Millimetres);
+    std::replace(text.begin(), text.end(), '\n', ' ');
+    return std::tuple{has(text, "drill lip and hull together"), has(text, "but not"),
+                      has(text, "takes both")};
+  };
+  const Length little = Length::mm(0.01);
+  BOOST_TEST((words(apart.hole_root_sum - little) == std::tuple{true, false, false}));
+  BOOST_TEST((words(apart.hole_root_sum + little) == std::tuple{true, true, false}));
+  BOOST_TEST((words(apart.hole_worst + little) == std::tuple{false, false, true}));
 }
 
 BOOST_AUTO_TEST_CASE(inches_are_inches_throughout) {
