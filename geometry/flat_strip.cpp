@@ -100,7 +100,9 @@ std::optional<std::size_t> knuckle_between(const FaceLine& line,
                                            std::size_t after) {
   if (before == after) return std::nullopt;
   const Curve& curve = line.face().curve();
-  for (std::size_t knot = curve.knot_after(before);; knot = curve.knot_after(knot)) {
+  const std::size_t next = curve.knot_after(before);
+  if (next == after && !curve.smooth_at(next)) return next;
+  for (std::size_t knot = next;; knot = curve.knot_after(knot)) {
     if (!curve.smooth_at(knot)) {
       const auto met = mitre(line.face(), knot, line.depth_mm());
       if (met && met->end.span == before && met->start.span == after) return knot;
