@@ -210,7 +210,7 @@ void add_bends(const Joint& joint,
       if (from < place.at && place.at < to) cuts.push_back(place.at);
     std::sort(cuts.begin(), cuts.end());
     for (std::size_t i = 0; i + 1 < cuts.size(); ++i)
-      named.obstacles.push_back({cuts[i], cuts[i + 1], Length(), "tight bend"});
+      named.obstacles.push_back({cuts[i], cuts[i + 1], Length(), "tight bend", true});
   }
 }
 

@@ -15,6 +15,7 @@ struct Obstacle {
   Length to;
   Length clear;  ///< the clearance in it
   std::string what;
+  bool bend = false;  ///< follows from the least radius, not from the joint file's list
 };
 
 /// A hole that must be, and why.

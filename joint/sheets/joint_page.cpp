@@ -74,7 +74,8 @@ std::string plan_section(const Job& job,
       "id=\"plan-name\">Plan</h2>\n{}<div class=\"sheet\" "
       "id=\"plan-sheet\">\n{}</div>\n"
       "{}{}</section>\n",
-      plan_words, plan_svg(job, holes, style), plan_legend, stretch_table(job, style));
+      plan_words, plan_svg(job, holes, style),
+      plan_legend + bend_legend(job, style) + "</ul>\n", stretch_table(job, style));
 }
 
 std::string chart_section(const Job& job,

@@ -10,6 +10,75 @@
 #include "joint/sheets/html_text.h"
 
 namespace sheerlap {
+namespace {
+
+/// Where a name stands off its place, in heights of the lettering.
+struct NameShift {
+  double outboard;
+  double along;
+};
+
+/// Clear of the fit's line and its letters.
+constexpr double nearest_inboard = -3.3;
+
+/// The places to try for a name, the best first.
+std::vector<NameShift> name_shifts(NamePlace where) {
+  std::vector<NameShift> shifts;
+  for (const double outboard : {nearest_inboard, -4.6, -5.9})
+    for (const double along : {0.0, 1.2, -1.2}) shifts.push_back({outboard, along});
+  for (const double outboard : {nearest_inboard, -4.6, -5.9})
+    for (const double along : {2.4, -2.4, 3.6, -3.6})
+      shifts.push_back({outboard, along});
+  if (where == NamePlace::InboardOrBeyondTheMarks)
+    for (const double along : {0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6})
+      shifts.push_back({3.6, along});
+  return shifts;
+}
+
+/// A level name as drawn, and the line it stands on (model, mm).
+struct LevelName {
+  Point2 at;  ///< its point nearest to the place it names
+  Point2 from;
+  Point2 to;
+  std::string svg;
+};
+
+/// A name beside a place: beyond it, or centred where its line runs fore and aft.
+LevelName level_name(const PlanDrawing& plan,
+                     const PlanPoint& at,
+                     double outboard_mm,
+                     const std::string& text) {
+  const double run_mm = 0.5 * plan.letter_mm * static_cast<double>(width_of(text));
+  const double way = std::copysign(1, outboard_mm) * at.outboard.x();
+  // outboard stand the marks, which it is to keep off
+  const double centred = outboard_mm > 0 ? 0.1 : 0.5;
+  const double start = way > centred ? 0 : way < -centred ? -1 : -0.5;
+  LevelName name;
+  name.at = at.point + outboard_mm * at.outboard;
+  name.from = name.at + Vector2(start * run_mm, 0);
+  name.to = name.from + Vector2(run_mm, 0);
+  const Point2 place = drawn_point(name.at);
+  name.svg = fmt::format(
+      "<text class=\"name\" x=\"{}\" y=\"{}\" text-anchor=\"{}\">{}</text>\n",
+      coordinate(place.x()), coordinate(place.y() + 0.35 * plan.letter_mm),
+      start == 0      ? "start"
+      : start == -0.5 ? "middle"
+                      : "end",
+      html_text(text));
+  return name;
+}
+
+/// A thin line from a place of the drill line to its name.
+std::string leader(const PlanDrawing& plan, const PlanPoint& at, const Point2& name) {
+  const Vector2 way = (name - at.point).normalized();
+  const Point2 from = drawn_point(at.point + plan.letter_mm * way);
+  const Point2 to = drawn_point(name - 0.7 * plan.letter_mm * way);
+  return fmt::format("<path class=\"leader\" d=\"M{} {}L{} {}\"/>\n",
+                     coordinate(from.x()), coordinate(from.y()), coordinate(to.x()),
+                     coordinate(to.y()));
+}
+
+}  // namespace
 
 PlanDrawing plan_drawing(const Job& job, const NumberStyle& style) {
   PlanDrawing plan{job, style, {}, {}, 0, 0, {}};
@@ -98,27 +167,32 @@ bool on_hand(const PerimeterSide& side, const Point2& point) {
   return side.name == SideName::Starboard ? point.y() >= 0 : point.y() <= 0;
 }
 
+std::string keepout_name(const Job& job,
+                         const Obstacle& obstacle,
+                         const NumberStyle& style) {
+  if (!obstacle.bend) return obstacle.what;
+  return fmt::format("{} (radius under {})", obstacle.what,
+                     style.size_with_unit(job.joint.layout.radius_min));
+}
+
 std::string plan_name(PlanDrawing& plan,
                       const PerimeterSide& side,
                       Length middle,
                       const std::string& text,
                       NamePlace where) {
-  const double run_mm = 0.5 * plan.letter_mm * static_cast<double>(width_of(text));
-  std::vector<double> distances{-3.3 * plan.letter_mm};
-  if (where == NamePlace::InboardOrBeyondTheMarks)
-    distances.push_back(3.6 * plan.letter_mm);
-  for (const double away_mm : distances)
-    for (const double shift : {0.0, 1.2, -1.2, 2.4, -2.4, 3.6, -3.6}) {
-      const Length girth = middle + Length::mm(shift * plan.letter_mm);
-      if (girth < Length() || girth > side.drill_line_length) continue;
-      const PlanPoint at = plan_point(side.drill_line, girth);
-      const Point2 from = at.point + away_mm * at.outboard;
-      const Point2 to = from + std::copysign(run_mm, away_mm) * at.outboard;
-      if (!on_hand(side, from) || !plan.names.take(from, to, plan.letter_mm)) continue;
-      plan.names_box.extend(drawn_point(from));
-      plan.names_box.extend(drawn_point(to));
-      return lettering(plan, at, away_mm, text, "name") + "\n";
-    }
+  for (const NameShift& shift : name_shifts(where)) {
+    const Length girth = middle + Length::mm(shift.along * plan.letter_mm);
+    if (girth < Length() || girth > side.drill_line_length) continue;
+    const LevelName name = level_name(plan, plan_point(side.drill_line, girth),
+                                      shift.outboard * plan.letter_mm, text);
+    if (!on_hand(side, name.from) ||
+        !plan.names.take(name.from, name.to, plan.letter_mm))
+      continue;
+    plan.names_box.extend(drawn_point(name.from));
+    plan.names_box.extend(drawn_point(name.to));
+    if (shift.along == 0 && shift.outboard >= nearest_inboard) return name.svg;
+    return leader(plan, plan_point(side.drill_line, middle), name.at) + name.svg;
+  }
   return "";
 }
 

@@ -90,14 +90,19 @@ std::vector<Obstacle> joined_keepouts(const Job& job,
                                       const PerimeterSide& side,
                                       Length apart);
 
+/// A keep-out by its name; a tight bend with the radius it is under.
+std::string keepout_name(const Job& job,
+                         const Obstacle& obstacle,
+                         const NumberStyle& style);
+
 /// Whether a point near a side lies on the hand of that side; the transom has both.
 bool on_hand(const PerimeterSide& side, const Point2& point);
 
 /// Where a name may stand.
 enum class NamePlace { Inboard, InboardOrBeyondTheMarks };
 
-/// A name beside a place of the drill line, moved along it to where there is room; none
-/// where there is not.
+/// A level name beside a place of the drill line, moved along it or further inboard to
+/// where there is room, then with a line to it; none where there is not.
 std::string plan_name(PlanDrawing& plan,
                       const PerimeterSide& side,
                       Length girth,

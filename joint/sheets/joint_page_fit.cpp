@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "geometry/clearance.h"
 #include "joint/documents/wording.h"
 #include "joint/sheets/plan_line.h"
 
@@ -58,6 +59,18 @@ char verdict_letter(FitVerdict verdict) {
   return 'X';
 }
 
+std::string sides_of(const Job& job, const GapAt& at, const NumberStyle& style) {
+  const std::string one = side_word(at.side);
+  if (at.side == SideName::Transom) return one;
+  const PerimeterSide* const other = job.perimeter.side(
+      at.side == SideName::Port ? SideName::Starboard : SideName::Port);
+  if (other == nullptr || at.girth > other->sheer_length) return one;
+  const auto gap = gap_mm(*job.perimeter.hull, *job.perimeter.lip,
+                          other->sheer.place_at(at.girth), at.depth.in_mm());
+  if (!gap || style.gap(Length::mm(*gap)) != style.gap(at.gap)) return one;
+  return "starboard and port";
+}
+
 std::vector<FitRun> drawn_runs(const Fit& fit, SideName side, Length shortest) {
   std::vector<FitRun> runs;
   for (const FitRun& run : fit.runs) {
@@ -92,7 +105,7 @@ std::string fit_stretches(PlanDrawing& plan, const PerimeterSide& side) {
     const PlanPoint at = plan_point(side.sheer, (run.from + run.to) / 2);
     const Point2 letter_at =
         at.point + (inboard_mm - 0.9 * plan.letter_mm) * at.outboard;
-    plan.names.take(letter_at, letter_at, plan.letter_mm);
+    plan.names.block({letter_at, letter_at}, plan.letter_mm);
     const Point2 place = drawn_point(letter_at);
     svg += fmt::format(
         "<text class=\"verdict\" x=\"{}\" y=\"{}\">{}</text>\n", coordinate(place.x()),

@@ -9,6 +9,7 @@
 #include "joint/documents/check_text.h"
 #include "joint/documents/wording.h"
 #include "joint/sheets/html_text.h"
+#include "joint/sheets/joint_page_fit.h"
 
 namespace sheerlap {
 namespace {
@@ -32,17 +33,19 @@ std::string checks(const Job& job, const NumberStyle& style) {
   return "<ul class=\"checks\">\n" + html + "</ul>\n";
 }
 
-std::string at_words(const GapAt& at, const NumberStyle& style) {
+std::string at_words(const Job& job, const GapAt& at, const NumberStyle& style) {
   return fmt::format("{} {} on {} at {} along the sheer, {} down", style.gap(at.gap),
-                     style.unit_name(), side_word(at.side), style.running(at.girth),
-                     style.size_with_unit(at.depth));
+                     style.unit_name(), sides_of(job, at, style),
+                     style.running(at.girth), style.size_with_unit(at.depth));
 }
 
-std::string run_words(const FitRun& run, const NumberStyle& style) {
+std::string run_words(const FitRun& run,
+                      const std::string& sides,
+                      const NumberStyle& style) {
   return fmt::format(
       "{} on {} from {} to {} along the sheer, worst {} {} at a depth of "
       "{}",
-      capitalised(word_of(run.verdict)), side_word(run.side), style.running(run.from),
+      capitalised(word_of(run.verdict)), sides, style.running(run.from),
       style.running(run.to), style.gap(run.worst.gap), style.unit_name(),
       style.size_with_unit(run.worst.depth));
 }
@@ -60,8 +63,25 @@ std::string fit_opening(const Job& job, std::size_t bad, const NumberStyle& styl
                       style.size(job.joint.adhesive->gap_min),
                       style.size_with_unit(job.joint.adhesive->gap_max));
   return text + fmt::format(": least {}; greatest {}; mean {} {}.",
-                            at_words(fit.least, style), at_words(fit.greatest, style),
-                            style.gap(fit.mean), style.unit_name());
+                            at_words(job, fit.least, style),
+                            at_words(job, fit.greatest, style), style.gap(fit.mean),
+                            style.unit_name());
+}
+
+/// The stretches outside the window; those that are the same on both hands are one.
+std::vector<std::string> bad_runs(const Fit& fit, const NumberStyle& style) {
+  std::vector<std::string> runs;
+  for (const FitRun& run : fit.runs) {
+    if (run.verdict == FitVerdict::Good) continue;
+    // the sides come starboard first
+    const auto same =
+        std::find(runs.begin(), runs.end(), run_words(run, "starboard", style));
+    if (run.side == SideName::Port && same != runs.end())
+      *same = run_words(run, "starboard and port", style);
+    else
+      runs.push_back(run_words(run, side_word(run.side), style));
+  }
+  return runs;
 }
 
 std::string fit_words(const Job& job, const NumberStyle& style) {
@@ -70,11 +90,10 @@ std::string fit_words(const Job& job, const NumberStyle& style) {
            "from.</p>\n";
   constexpr std::size_t most = 12;
   std::string list;
-  std::size_t bad = 0;
-  for (const FitRun& run : job.fit->runs) {
-    if (run.verdict == FitVerdict::Good || ++bad > most) continue;
-    list += item("", html_text(run_words(run, style)));
-  }
+  const std::vector<std::string> runs = bad_runs(*job.fit, style);
+  const std::size_t bad = runs.size();
+  for (std::size_t i = 0; i < std::min(bad, most); ++i)
+    list += item("", html_text(runs[i]));
   if (bad > most) list += item("", fmt::format("and {} stretches more", bad - most));
   return fmt::format("<p>{}</p>\n", html_text(fit_opening(job, bad, style))) +
          (list.empty() ? "" : "<ul>\n" + list + "</ul>\n");

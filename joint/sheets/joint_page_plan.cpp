@@ -45,11 +45,13 @@ std::string keepouts(const PlanDrawing& plan,
   for (const Obstacle& obstacle : obstacles) {
     const Length end = side.drill_line_length;
     const auto [from, to] = bare(obstacle, side);
-    svg +=
-        fmt::format("<g><title>{}</title>{}", html_text("keep-out: " + obstacle.what),
-                    plan_band(plan, side, std::clamp(obstacle.from, Length(), end),
-                              std::clamp(obstacle.to, Length(), end), "clearance"));
-    if (to > from) svg += plan_band(plan, side, from, to, "keepout");
+    svg += fmt::format("<g><title>{}</title>{}",
+                       html_text((obstacle.bend ? "" : "keep-out: ") +
+                                 keepout_name(plan.job, obstacle, plan.style)),
+                       plan_band(plan, side, std::clamp(obstacle.from, Length(), end),
+                                 std::clamp(obstacle.to, Length(), end), "clearance"));
+    if (to > from)
+      svg += plan_band(plan, side, from, to, obstacle.bend ? "bend" : "keepout");
     svg += "</g>\n";
   }
   return svg;
@@ -65,7 +67,9 @@ std::string keepout_names(PlanDrawing& plan,
     const auto [from, to] = bare(obstacle, side);
     if ((obstacle.clear > Length()) == with_clearance && to > from)
       svg += plan_name(
-          plan, side, (from + to) / 2, short_text(obstacle.what, 20),
+          plan, side, (from + to) / 2,
+          short_text(keepout_name(plan.job, obstacle, plan.style),
+                     obstacle.bend ? 40 : 20),
           with_clearance ? NamePlace::InboardOrBeyondTheMarks : NamePlace::Inboard);
   }
   return svg;
@@ -107,8 +111,8 @@ std::string hole(const PlanDrawing& plan, const PageHole& hole, bool lettered) {
       drillable(station) ? "" : " forbidden", station.mark,
       fmt::format("{}, {}, girth {} {}", station.mark, side_word(station.side),
                   plan.style.running(station.girth), plan.style.unit_name()),
-      centre, at_most_decimals(letter, 1), centre,
-      at_most_decimals(0.62 * letter, 1), centre, at_most_decimals(0.33 * letter, 1),
+      centre, at_most_decimals(letter, 1), centre, at_most_decimals(0.62 * letter, 1),
+      centre, at_most_decimals(0.33 * letter, 1),
       lettering(plan, on_line, 1.05 * letter, station.mark,
                 lettered ? "mark" : "mark quiet"));
 }
@@ -203,6 +207,20 @@ std::string opening_tag(const PlanDrawing& plan) {
 }
 
 }  // namespace
+
+std::string bend_legend(const Job& job, const NumberStyle& style) {
+  for (const PerimeterSide& side : job.perimeter.sides)
+    for (const Obstacle& obstacle : joined_keepouts(job, side, Length()))
+      if (obstacle.bend)
+        return fmt::format(
+            "<li><svg viewBox=\"0 0 44 14\" aria-hidden=\"true\"><path class=\"bend\" "
+            "d=\"M0 1H44V13H0Z\"/></svg> {}: kept free of holes like a keep-out; "
+            "nobody "
+            "enters it, it follows from <code>layout.radius_min</code> and the drill "
+            "line</li>\n",
+            html_text(keepout_name(job, obstacle, style)));
+  return "";
+}
 
 std::string plan_svg(const Job& job,
                      const std::vector<PageHole>& holes,

@@ -18,4 +18,7 @@ std::string plan_svg(const Job& job,
                      const std::vector<PageHole>& holes,
                      const NumberStyle& style);
 
+/// A line of the legend that tells of tight bends, if the plan has any.
+std::string bend_legend(const Job& job, const NumberStyle& style);
+
 }  // namespace sheerlap

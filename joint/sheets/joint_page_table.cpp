@@ -227,7 +227,7 @@ std::string stretch_rows(const Job& job,
   // those no tape can part are one
   for (const Obstacle& obstacle : joined_keepouts(job, side, job.joint.layout.round_to))
     add(obstacle.from + obstacle.clear, obstacle.to - obstacle.clear,
-        style.size(obstacle.clear), obstacle.what);
+        style.size(obstacle.clear), keepout_name(job, obstacle, style));
   if (count > most)
     rows += fmt::format("<tr><td colspan=\"4\" class=\"words\">and {} more</td></tr>\n",
                         count - most);

@@ -52,7 +52,6 @@ const char* const plan_legend = R"html(<ul class="legend">
 <li><svg viewBox="0 0 44 14" aria-hidden="true"><path class="fit tight" d="M0 7H44"/></svg> T: tight</li>
 <li><svg viewBox="0 0 44 14" aria-hidden="true"><path class="fit wide" d="M0 7H44"/></svg> W: wide</li>
 <li><svg viewBox="0 0 44 14" aria-hidden="true"><path class="fit interference" d="M0 7H44"/></svg> X: interference</li>
-</ul>
 )html";
 
 const char* const chart_words =

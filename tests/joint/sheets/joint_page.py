@@ -94,6 +94,23 @@ def holes_stand_where_they_are(browser, boat):
     same(ticks, [hole["mark"] for hole in boat.holes], "holes in the charts")
 
 
+def plan_names(browser, boat):
+    names = browser.run("""return [...document.querySelectorAll('.plan .name')].map((one) =>
+      [one.textContent, one.getAttribute('transform')])""")
+    same([name for name, turned in names if turned is not None], [], "names in plan that are not level")
+    written = [name for name, _ in names]
+    bend = "tight bend (radius under 150 mm)"  # layout.radius_min of the joint file
+    for name in ("stem fitting", "bow cleat", "bulkhead tabbing", "fuel vent", "hull number plate", bend):
+        check(name in written, f"{name} is named in plan: {written}")
+    same(browser.run("""return [...document.querySelectorAll('.plan g')].filter((one) => one.querySelector('.keepout') &&
+      one.querySelector('title').textContent.includes('tight bend')).length"""), 0, "bends hatched as keep-outs")
+    legend = browser.run("return document.querySelector('.legend').textContent")
+    check(bend in legend and "layout.radius_min" in legend, "the legend tells what a tight bend follows from")
+    fit = browser.run("return document.getElementById('checks').textContent")
+    check("least 0.60 mm on starboard and port at 2926" in fit and "on starboard and port from" in fit,
+          "what is the same on both hands is said of both")
+
+
 def choosing(browser, boat):
     browser.click(".plan [data-mark='S12'] .dot")
     is_chosen(browser, "S12", "in the plan")
@@ -518,6 +535,7 @@ def main(program):
         try:
             browser.go(boat.url)
             holes_stand_where_they_are(browser, boat)
+            plan_names(browser, boat)
             choosing(browser, boat)
             filters(browser, boat)
             searches(browser, boat)

@@ -2,6 +2,10 @@
 
 #include <boost/test/unit_test.hpp>
 
+#include "cli/joint_file.h"
+#include "joint/documents/wording.h"
+#include "tests/places.h"
+
 namespace sheerlap {
 namespace {
 
@@ -48,6 +52,23 @@ BOOST_AUTO_TEST_CASE(runs_on_either_side_of_an_opening_are_not_joined) {
   fit.runs = {run_of(SideName::Transom, 0, 100, FitVerdict::Good),
               run_of(SideName::Transom, 400, 405, FitVerdict::Good)};
   BOOST_TEST(drawn_runs(fit, SideName::Transom, Length::mm(20)).size() == 2U);
+}
+
+BOOST_AUTO_TEST_CASE(a_gap_that_is_the_same_on_both_hands_is_said_of_both) {
+  auto file = read_joint_file(fixtures_folder() / "demo-640" / "joint.toml");
+  BOOST_TEST_REQUIRE(file.has_value());
+  const auto job = work_out(std::move(file->joint), Parts::all());
+  BOOST_TEST_REQUIRE(job.has_value());
+  const NumberStyle in_mm(LengthUnit::Millimetres, Length::mm(1));
+  GapAt at = job->fit->least;
+  // property: the boat is half a sheer table and its mirror image
+  BOOST_TEST(sides_of(*job, at, in_mm) == "starboard and port");
+  at.side = at.side == SideName::Port ? SideName::Starboard : SideName::Port;
+  BOOST_TEST(sides_of(*job, at, in_mm) == "starboard and port");
+  at.gap = at.gap + Length::mm(0.02);  // shown to 0.01 mm
+  BOOST_TEST(sides_of(*job, at, in_mm) == side_word(at.side));
+  at.side = SideName::Transom;
+  BOOST_TEST(sides_of(*job, at, in_mm) == "transom");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
