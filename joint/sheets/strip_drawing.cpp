@@ -12,6 +12,8 @@ namespace {
 
 /// Marks of holes closer than this stand above and below the line by turns.
 constexpr Length mark_width = Length::mm(20);
+/// The words "DO NOT DRILL" are written smaller between holes closer than this.
+constexpr Length bar_width = Length::mm(32);
 constexpr double mark_from_mm = 7.5;
 constexpr double girth_letter_mm = 2.2;
 constexpr double mark_letter_mm = 3;
@@ -87,26 +89,33 @@ void draw_ends(const StripView& view) {
   if (view.tile.to == line.to()) draw_end(view, line.to(), view.stretch.end);
 }
 
-/// The mark and the girth of a hole, one above the other.
+/// The mark and the girth of a hole, one above the other; and where no hole is to be
+/// drilled, that: across the line, or beyond the mark if its neighbours' words are
+/// there.
 void draw_hole_words(const StripView& view, const StripHole& hole, bool above) {
   const Point2 at = view.on_page(hole.at);
   const Vector2 up = view.up(hole.girth);
-  Lettering lettering{.height_mm = girth_letter_mm,
-                      .across = Across::Centre,
-                      .turn_degrees = view.turn_degrees(hole.girth),
-                      .clears_ground = true};
-  const double girth_at =
-      above ? mark_from_mm : -mark_from_mm - mark_letter_mm - 1 - girth_letter_mm;
-  view.page.text(at + girth_at * up, girth_words(hole.girth, view.style), lettering);
-  lettering.height_mm = mark_letter_mm;
-  lettering.bold = true;
-  const double mark_at =
-      above ? mark_from_mm + girth_letter_mm + 1 : -mark_from_mm - mark_letter_mm;
-  view.page.text(at + mark_at * up, hole.mark, lettering);
+  // `away` is from the line to the nearest edge of the words
+  const auto write = [&](double away, const std::string& words, double height,
+                         bool bold) {
+    const double baseline = above ? away : -away - height;
+    view.page.text(at + baseline * up, words,
+                   {.height_mm = height,
+                    .bold = bold,
+                    .across = Across::Centre,
+                    .turn_degrees = view.turn_degrees(hole.girth),
+                    .clears_ground = true});
+  };
+  constexpr double apart_mm = 1;
+  constexpr double girth_at = mark_from_mm;
+  constexpr double mark_at = girth_at + girth_letter_mm + apart_mm;
+  // above the line the girth is below the mark, and below it likewise
+  write(above ? girth_at : girth_at + mark_letter_mm + apart_mm,
+        girth_words(hole.girth, view.style), girth_letter_mm, false);
+  write(above ? mark_at : girth_at, hole.mark, mark_letter_mm, true);
   if (hole.drillable) return;
-  lettering.height_mm = letter_height::text;
-  const double bar_at = above ? -mark_from_mm - letter_height::text : mark_from_mm;
-  view.page.text(at + bar_at * up, "DO NOT DRILL", lettering);
+  write(mark_at + mark_letter_mm + apart_mm, "DO NOT DRILL",
+        hole.room < bar_width ? letter_height::least : letter_height::text, true);
 }
 
 void draw_holes(const StripView& view) {

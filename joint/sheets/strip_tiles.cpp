@@ -172,13 +172,18 @@ Division division(const StripLine& strip,
   return *best;
 }
 
-bool whole(const StripTile& tile, const StripLine& strip, Length hole, TileRoom room) {
+/// Whether a tile shows the whole of a hole; beyond the strip's edges there is room.
+bool whole(const StripTile& tile,
+           const StripLine& strip,
+           Length hole,
+           const StripTiles& tiles) {
   constexpr Length along = Length::mm(hole_along_mm);
   if (hole < tile.from || hole > tile.to) return false;
   if (tile.from > strip.from() && hole < tile.from + along) return false;
   if (tile.to < strip.to() && hole > tile.to - along) return false;
-  const Point2 at = tile.pose.in_window(strip.at(StripEdge::DrillLine, hole));
-  return at.y() >= hole_across_mm && at.y() <= room.height_mm - hole_across_mm;
+  const double down = tile.pose.in_window(strip.at(StripEdge::DrillLine, hole)).y();
+  if (tile.row > 0 && down < hole_across_mm) return false;
+  return tile.row + 1 == tiles.rows || down <= tiles.room.height_mm - hole_across_mm;
 }
 
 }  // namespace
@@ -216,7 +221,7 @@ StripTiles strip_tiles(const StripLine& strip,
       tile.drawn = {box.min().x() - left, top - down - box.max().y(), box.sizes().x(),
                     box.sizes().y()};
       for (std::size_t i = 0; i < holes.size(); ++i)
-        if (whole(tile, strip, holes[i], room)) tile.holes.push_back(i);
+        if (whole(tile, strip, holes[i], result)) tile.holes.push_back(i);
       result.tiles.push_back(std::move(tile));
     }
   }

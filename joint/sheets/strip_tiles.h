@@ -21,7 +21,7 @@ inline constexpr double edge_mm = 16;
 inline constexpr double end_mm = 14;
 /// What is whole of a hole with its mark: this far along and across the drill line.
 inline constexpr double hole_along_mm = 8;
-inline constexpr double hole_across_mm = 15;
+inline constexpr double hole_across_mm = 18;
 inline constexpr double mark_radius_mm = 3;
 }  // namespace strip_room
 

@@ -14,6 +14,8 @@ namespace {
 constexpr double tick_mm = 3;
 /// A tick at the drill line keeps clear of a hole's cross.
 constexpr Length clear_of_hole = Length::mm(8);
+/// And all of it of the line across the strip's end.
+constexpr Length clear_of_end = Length::mm(2);
 
 StripEdge ticked_edge(const StripView& view) {
   return view.marks_above() ? StripEdge::Low : StripEdge::Sheer;
@@ -55,7 +57,7 @@ std::string band_words(const StripView& view, const StripBand& band) {
            (band.clear > Length()
                 ? fmt::format(" (with {} clear)", view.style.size_with_unit(band.clear))
                 : "");
-  return fmt::format("space {} {} over its limit {}: {}", view.style.span(band.space),
+  return fmt::format("space {} {}, limit {}: {}", view.style.span(band.space),
                      view.style.unit_name(), view.style.span(band.limit), band.what);
 }
 
@@ -80,7 +82,7 @@ Space widest_space(const StripView& view, Length from, Length to) {
 }
 
 void draw_arrow_words(const StripView& view, Length girth, double above_line_mm) {
-  constexpr double arrow_mm = 14;
+  constexpr double arrow_mm = 14, head_mm = 4.5;
   const Vector2 up = view.up(girth);
   const Vector2 right(-up.y(), up.x());
   const Vector2 start = view.stretch.line.runs_left() ? right : Vector2(-right);
@@ -95,8 +97,11 @@ void draw_arrow_words(const StripView& view, Length girth, double above_line_mm)
                             .clears_ground = true};
   const double half = view.page.width_of(words, lettering) / 2 + 1;
   view.page.text(at - arrow_mm / 2 * start, words, lettering);
-  view.page.arrow(at + (half - arrow_mm / 2) * start,
-                  at + (half + arrow_mm / 2) * start, {.width_mm = line_width::thick});
+  const Point2 tip = at + (half + arrow_mm / 2) * start;
+  const Point2 back = tip - head_mm * start;
+  view.page.line(at + (half - arrow_mm / 2) * start, back,
+                 {.width_mm = line_width::heavy});
+  view.page.fill({tip, back + 0.4 * head_mm * up, back - 0.4 * head_mm * up});
 }
 
 void draw_edge_words(const StripView& view, Length girth) {
@@ -138,27 +143,33 @@ Length tick_step(LengthUnit unit) {
 
 void draw_girth_ticks(const StripView& view) {
   const Length step = tick_step(view.style.unit());
-  for (double count = std::ceil(view.tile.from / step); step * count <= view.tile.to;
-       ++count)
-    draw_tick(view, step * count);
+  const Length from = view.tile.from, to = view.tile.to;
+  for (double count = std::ceil(from / step); step * count <= to; ++count) {
+    const Length girth = step * count;
+    const bool at_an_end = girth - view.stretch.line.from() < clear_of_end ||
+                           view.stretch.line.to() - girth < clear_of_end;
+    if (!at_an_end) draw_tick(view, girth);
+  }
 }
 
 void draw_band_names(const StripView& view) {
   constexpr double keepout_mm = 8.5, bridge_mm = 12;
-  constexpr Length enough = Length::mm(60), half = Length::mm(36);
+  // between the marks of the holes at its ends, if it is wide enough
+  constexpr Length enough = Length::mm(60), marks = Length::mm(18);
+  constexpr Length narrowest = Length::mm(40);
   for (const StripBand& band : view.stretch.bands) {
     const Length from = std::max(band.from, view.tile.from);
     const Length to = std::min(band.to, view.tile.to);
     // the rest of the band, and its name, is on a neighbour
     if (to - from < std::min(enough, (band.to - band.from) / 2)) continue;
+    const Length width = std::max(to - from - marks, narrowest);
+    const Length least = view.tile.from + width / 2;
     const Length middle =
-        std::clamp((from + to) / 2, view.tile.from + half,
-                   std::max(view.tile.from + half, view.tile.to - half));
+        std::clamp((from + to) / 2, least, std::max(least, view.tile.to - width / 2));
     const double away = band.kind == StripBand::Kind::KeepOut ? keepout_mm : bridge_mm;
     view.page.fitted(
         view.at(StripEdge::DrillLine, middle) + away * to_ticks(view, middle),
-        band_words(view, band), std::max((to - from).in_mm() - 2, 2 * half.in_mm()),
-        small(view, middle));
+        band_words(view, band), width.in_mm(), small(view, middle));
   }
 }
 

@@ -92,7 +92,7 @@ def holes_are_right(boat, pdf, side, units, pieces, in_order=False):
         barred += not good
         for piece, (place, dashed) in found:
             check(dashed != good, f"{pdf.name}: {mark} is drawn to be drilled and is not, or not")
-            near = {word for at, word in piece.words if abs(at - place) < 18}
+            near = {word for at, word in piece.words if abs(at - place) < 21}
             girth = running(hole["girth"], units)
             check({girth, mark} <= near or (in_order and has_letters(near, (mark, girth))),
                   f"{pdf.name}: {mark} has not its girth beside it: {sorted(near)}")
