@@ -10,8 +10,6 @@
 namespace sheerlap {
 namespace {
 
-/// Marks of holes closer than this stand above and below the line by turns.
-constexpr Length mark_width = Length::mm(20);
 /// The words "DO NOT DRILL" are written smaller between holes closer than this.
 constexpr Length bar_width = Length::mm(32);
 constexpr double mark_from_mm = 7.5;
@@ -122,7 +120,7 @@ void draw_holes(const StripView& view) {
   bool other_side = false;
   std::size_t index = 0;
   for (const StripHole& hole : view.stretch.holes) {
-    other_side = hole.room < mark_width && !other_side;
+    other_side = hole.room < close_holes && !other_side;
     const auto& here = view.tile.holes;
     if (!std::binary_search(here.begin(), here.end(), index++)) continue;
     draw_strip_hole(view.page, view.on_page(hole.at), hole,

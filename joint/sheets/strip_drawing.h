@@ -9,6 +9,9 @@
 
 namespace sheerlap {
 
+/// Marks of holes closer than this stand above and below the drill line by turns.
+inline constexpr Length close_holes = Length::mm(20);
+
 /// A tile's piece of a strip on a page.
 struct StripView {
   Page& page;

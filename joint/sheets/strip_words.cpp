@@ -154,9 +154,12 @@ void draw_girth_ticks(const StripView& view) {
 
 void draw_band_names(const StripView& view) {
   constexpr double keepout_mm = 8.5, bridge_mm = 12;
-  // between the marks of the holes at its ends, if it is wide enough
-  constexpr Length enough = Length::mm(60), marks = Length::mm(18);
-  constexpr Length narrowest = Length::mm(40);
+  constexpr Length enough = Length::mm(60), narrowest = Length::mm(40);
+  const auto& holes = view.stretch.holes;
+  const bool marks_there =
+      std::any_of(holes.begin(), holes.end(),
+                  [](const StripHole& hole) { return hole.room < close_holes; });
+  const Length marks = Length::mm(marks_there ? 18 : 4);
   for (const StripBand& band : view.stretch.bands) {
     const Length from = std::max(band.from, view.tile.from);
     const Length to = std::min(band.to, view.tile.to);
