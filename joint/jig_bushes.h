@@ -22,7 +22,11 @@ struct JigBush {
 /// The bushes of a piece: for each hole one to guide the pilot bit and one, put in its
 /// place, to guide the bit that opens the lip; one bore alone where one bit goes
 /// through all.
+///
+/// @param stations  those the piece's holes are of; one that is not to be drilled has
+///                  no bush
 std::vector<JigBush> jig_bushes(const JigPiece& piece,
+                                const std::vector<DrillStation>& stations,
                                 const FastenerSpec& spec,
                                 const JigRules& rules);
 

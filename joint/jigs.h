@@ -34,7 +34,8 @@ struct JigLimits {
   Length radius_min;  ///< a bend tighter than this in plan has a piece of its own
 };
 
-/// The fewest pieces of jig that drill every hole.
+/// The fewest pieces of jig that drill every hole; of as many, the longest as short as
+/// it can be, within 0.1 mm.
 ///
 /// Neighbours share one hole, by which the next is indexed, but where a corner or an
 /// opening ends a piece, or where the space to the next hole is longer than a piece may

@@ -26,7 +26,7 @@ Json bushes_json(const Schedule& schedule,
                  const JigPiece& piece,
                  const JigRules& rules) {
   Json list = Json::array();
-  for (const JigBush& bush : jig_bushes(piece, schedule.fastener, rules))
+  for (const JigBush& bush : jig_bushes(piece, schedule.stations, schedule.fastener, rules))
     list.push_back({{"for", bush.what},
                     {"bore", number(bush.bore)},
                     {"outer", number(bush.outer)},

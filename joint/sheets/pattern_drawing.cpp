@@ -9,6 +9,7 @@
 #include <limits>
 #include <utility>
 
+#include "joint/documents/check_text.h"
 #include "joint/documents/printable.h"
 #include "joint/documents/wording.h"
 #include "joint/flat_pattern.h"
@@ -130,6 +131,12 @@ void Placer::add_shape(PatternDrawing& drawing, const Vector2& shift) const {
       {PatternLayer::DrillLine, shifted(pattern_.drill_line, shift), false});
 }
 
+/// Where no hole may be: a cross for the eye, nothing to cut.
+void add_cross(PatternDrawing& drawing, Point2 at, double reach) {
+  for (const Vector2& arm : {Vector2(reach, reach), Vector2(reach, -reach)})
+    drawing.lines.push_back({PatternLayer::Text, {at - arm, at + arm}});
+}
+
 void Placer::add_holes(PatternDrawing& drawing, const Vector2& shift) const {
   const FastenerSpec& spec = job_.schedule->fastener;
   const Length pilot = spec.hull_pilot.value_or(spec.lip_hole);
@@ -137,10 +144,15 @@ void Placer::add_holes(PatternDrawing& drawing, const Vector2& shift) const {
   const double radius = (plate ? job_.joint.jig.bush : pilot).in_mm() / 2;
   for (const FlatHole& hole : pattern_.holes) {
     const Point2 at = hole.at + shift;
-    drawing.circles.push_back({PatternLayer::Holes, at, radius});
+    const DrillStation& station = job_.schedule->stations[hole.station];
+    if (drillable(station))
+      drawing.circles.push_back({PatternLayer::Holes, at, radius});
+    else
+      add_cross(drawing, at, radius);
     drawing.texts.push_back(
         {PatternLayer::Text, at - Vector2(0, radius + 2 + mark_height_mm),
-         mark_height_mm, job_.schedule->stations[hole.station].mark});
+         mark_height_mm,
+         drillable(station) ? station.mark : station.mark + " NO HOLE"});
   }
 }
 
@@ -221,8 +233,11 @@ PatternDrawing pattern_drawing(const Job& job, const SheetStyle& style) {
   const NumberStyle numbers(style.report.unit, job.joint.layout.round_to);
   PatternDrawing drawing;
   drawing.title = printable(job.joint.title);
-  const std::string heading = short_text(job.joint.title, title_letters) +
-                              ": flat patterns of the jigs, full size, lengths in mm";
+  const std::string heading =
+      short_text(job.joint.title, title_letters) +
+      ": flat patterns of the jigs, full size, drawn in mm; " +
+      (style.report.unit == LengthUnit::Inches ? "words in inches; " : "") +
+      verdict_line(job.checks);
   std::vector<Placer> placers;
   for (const JigPiece& piece : job.schedule->jig_pieces)
     placers.emplace_back(job, piece, numbers);

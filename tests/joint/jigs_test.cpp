@@ -62,6 +62,16 @@ BOOST_AUTO_TEST_CASE(neighbours_share_one_hole) {
   BOOST_TEST(jigs[2].name == "J-S3");
 }
 
+BOOST_AUTO_TEST_CASE(of_as_few_pieces_the_longest_is_short) {
+  // derived: 1000 in pieces of 900 takes two; 500 and 500 rather than 900 and 100
+  const auto jigs =
+      jigs_of(circle_joint(800, 25, {}),
+              {0, 100, 200, 300, 400, 500, 600, 700, 800, 900, 1000}, 900);
+  BOOST_TEST_REQUIRE(jigs.size() == 2u);
+  BOOST_TEST(jigs[0].last == 5u);
+  BOOST_TEST(jigs[1].first == 5u);
+}
+
 BOOST_AUTO_TEST_CASE(a_piece_may_be_just_as_long_as_the_longest) {
   BOOST_TEST(jigs_of(circle_joint(800, 25, {}), {0, 100, 200}, 200).size() == 1u);
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <boost/test/unit_test.hpp>
+#include <cmath>
 #include <string>
 #include <tuple>
 
@@ -96,12 +97,15 @@ BOOST_AUTO_TEST_CASE(inches_are_inches_throughout) {
 BOOST_AUTO_TEST_CASE(one_bore_will_do_where_one_bit_goes_through_all) {
   JigPiece piece;
   piece.holes.resize(4);
+  std::vector<DrillStation> stations(1);
+  stations[0].length = Length::mm(19);
+  stations[0].edge_top = Length::mm(20);
   FastenerSpec spec;
   spec.lip_hole = Length::mm(6.4);
   const JigRules rules{Length::mm(1300), Length::mm(10)};
-  BOOST_TEST(jig_bushes(piece, spec, rules).size() == 1u);
+  BOOST_TEST(jig_bushes(piece, stations, spec, rules).size() == 1u);
   spec.hull_pilot = Length::mm(3.9);
-  const auto bushes = jig_bushes(piece, spec, rules);
+  const auto bushes = jig_bushes(piece, stations, spec, rules);
   BOOST_TEST_REQUIRE(bushes.size() == 2u);
   BOOST_TEST(bushes[0].bore.in_mm() == 3.9);
   BOOST_TEST(bushes[1].bore.in_mm() == 6.4);
@@ -109,6 +113,37 @@ BOOST_AUTO_TEST_CASE(one_bore_will_do_where_one_bit_goes_through_all) {
     BOOST_TEST(bush.count == 4u);
     BOOST_TEST(bush.outer.in_mm() == 10);
   }
+}
+
+BOOST_AUTO_TEST_CASE(a_hole_that_is_not_to_be_drilled_has_no_bush) {
+  JigPiece piece;
+  piece.holes.resize(4);
+  const std::vector<DrillStation> none_serves(1);
+  FastenerSpec spec;
+  spec.lip_hole = Length::mm(6.4);
+  BOOST_TEST(jig_bushes(piece, none_serves, spec, {}).empty());
+  Joint joint = example_joint(small_boat(), {});
+  joint.fastener.lengths = {Length::mm(6)};
+  const Job job = job_of(joint);
+  const std::string text = text_in(job, LengthUnit::Millimetres);
+  BOOST_TEST(has(text, "DO NOT DRILL"));
+  BOOST_TEST(!has(text, "for the pilot"));
+}
+
+BOOST_AUTO_TEST_CASE(the_flat_places_are_those_of_the_pattern) {
+  Joint joint = circle_joint(800, 90, {});
+  joint.jig.plate = Length::mm(3);
+  const Job job = job_of(joint);
+  const auto& stations = job.schedule->stations;
+  const JigSegment& jig = job.schedule->jigs.front();
+  const FlatPattern pattern = flat_pattern(
+      job.perimeter, stations,
+      jig_stretch(job.perimeter, stations, jig.first, jig.last, job.joint.jig),
+      job.joint.jig);
+  const NumberStyle style(LengthUnit::Millimetres, Length::mm(1));
+  const std::string text = text_in(job, LengthUnit::Millimetres);
+  for (const FlatHole& hole : pattern.holes)
+    BOOST_TEST(has(text, style.span(Length::mm(std::abs(hole.at.x())))));
 }
 
 BOOST_AUTO_TEST_SUITE_END()

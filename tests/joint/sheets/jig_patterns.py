@@ -77,20 +77,21 @@ def place_on(line, point):
     return best[1], best[0]
 
 
-def flat_column(boat):
-    """mark and flat length of the rows under each jig of jigs.txt."""
+def flat_columns(boat):
+    """mark, place on and off the flat line, of the rows under each jig of jigs.txt."""
     with open(boat.path("jigs.txt")) as file:
         text = file.read().split("What a hole is off by")[0]
     jigs = re.split(r"\n(?=J-[SPT]\d+, )", text)[1:]
-    return {jig.split(",")[0]: [(row[0], float(row[1])) for row in
-                                re.findall(r"^([SPT]\d+) +[\d.]+ +([\d.]+) ", jig, re.M)]
+    return {jig.split(",")[0]: [(row[0], float(row[1]), float(row[2])) for row in
+                                re.findall(r"^([SPT]\d+) +[\d.]+ +([\d.]+) +(-?[\d.]+) ", jig,
+                                           re.M)]
             for jig in jigs}
 
 
 def jigs_are_right(boat, dxf, plate, radius, aft_left):
     circles = iter(dxf.circles)
     words = {(text[1], text[4]) for text in dxf.texts}
-    flat = flat_column(boat)
+    flat = flat_columns(boat)
     edges = dxf.on("outline")
     drill_lines = dxf.on("drill-line")
     jigs = boat.result["jigs"]
@@ -102,7 +103,7 @@ def jigs_are_right(boat, dxf, plate, radius, aft_left):
             _, x, y, has = next(circles)
             close(has, radius, 1e-6, f"{name} {hole['mark']}, radius")
             run, off = place_on(line, (x, y))
-            runs.append((run, x))
+            runs.append((run, x, y))
             check(off < 0.005, f"{name} {hole['mark']} is {off} off the drill line")
             # the outline's low edge is its nearest part below the hole
             low = min(segment_distance((x, y), a, b)[0]
@@ -111,10 +112,12 @@ def jigs_are_right(boat, dxf, plate, radius, aft_left):
             close(low, hole["above_edge"], 0.01, f"{name} {hole['mark']}, above the edge")
             check((x, hole["mark"]) in words, f"{name}: no {hole['mark']} under its hole")
         first, last = runs[0], runs[-1]
-        for hole, (run, _), (mark, wants) in zip(jig["hole_list"], runs, flat[jig["name"]]):
+        check(len(flat[jig["name"]]) == len(runs), f"{name}: holes in jigs.txt")
+        for hole, (run, x, y), (mark, on, off) in zip(jig["hole_list"], runs,
+                                                      flat[jig["name"]]):
             check(mark == hole["mark"], f"{name}: {mark} for {hole['mark']}")
-            # the outline's points are on the line to 0.002, and it is straight between them
-            close(abs(run - first[0]), wants, 0.06, f"{name} {mark}, flat")
+            close(abs(x - first[1]), on, 0.051, f"{name} {mark}, on the flat line")
+            close(y - first[2], off, 0.051, f"{name} {mark}, off the flat line")
             if plate == 0:
                 close(abs(run - first[0]), hole["girth"], 0.01, f"{name} {mark}, girth")
         if len(runs) > 1:
