@@ -59,6 +59,7 @@ Result<Schedule> schedule(const Joint& joint,
   add(result.checks, fastener_checks(result.fastener));
   add(result.checks, jig_checks(perimeter, result.stations, result.jigs, joint.jig));
   add(result.checks, bush_checks(joint.jig, result.fastener, layout.smallest_pitch));
+  add(result.checks, bush_edge_checks(joint.jig, result.stations, result.jig_pieces));
   return result;
 }
 

@@ -230,4 +230,21 @@ Checks bush_checks(const JigRules& rules,
   return checks;
 }
 
+Checks bush_edge_checks(const JigRules& rules,
+                        const std::vector<DrillStation>& stations,
+                        const std::vector<JigPiece>& pieces) {
+  const JigHole* lowest = nullptr;
+  for (const JigPiece& piece : pieces)
+    for (const JigHole& hole : piece.holes)
+      if (lowest == nullptr || hole.above_edge < lowest->above_edge) lowest = &hole;
+  if (lowest == nullptr) return {};
+  const Length left = lowest->above_edge - rules.bush / 2;
+  return {{"jig.bush_edge",
+           fmt::format("what is left of the jig between the bush at {} and the lip's "
+                       "low edge, on which it sits",
+                       stations[lowest->station].mark),
+           left.in_mm(), 0, "mm", left > Length() ? CheckState::Pass : CheckState::Fail,
+           "the joint file: jig.bush, fastener.line"}};
+}
+
 }  // namespace sheerlap

@@ -5,6 +5,7 @@
 #include "joint/check.h"
 #include "joint/drill_stations.h"
 #include "joint/fasteners.h"
+#include "joint/jig_pieces.h"
 #include "joint/jigs.h"
 #include "joint/joint.h"
 #include "joint/layout.h"
@@ -34,5 +35,10 @@ Checks jig_checks(const Perimeter& perimeter,
 Checks bush_checks(const JigRules& rules,
                    const FastenerSpec& spec,
                    Length smallest_pitch);
+
+/// What is left of a jig between its bushes and the lip's low edge, on which it sits.
+Checks bush_edge_checks(const JigRules& rules,
+                        const std::vector<DrillStation>& stations,
+                        const std::vector<JigPiece>& pieces);
 
 }  // namespace sheerlap

@@ -36,8 +36,8 @@ std::vector<std::string> marking_paragraphs(const Job& job, const NumberStyle& s
       "lip's outer face {} below the sheer; starboard and port from the "
       "bow datum aft, the transom from its starboard corner. \"Hull girth\" "
       "runs likewise on the hull's outer face where the bit goes in; \"jig "
-      "girth\" on the drill line from the jig's first hole. These three are "
-      "rounded to {}.",
+      "girth\" on the drill line from the jig's first hole, bent as on the boat: "
+      "a flat strip is set out by jigs.txt. These three are rounded to {}.",
       style.size_with_unit(job.joint.fastener.line), style.step_name()));
   paragraphs.push_back(fmt::format(
       "Pitch (girth from the hole before; the first from the side's start; blank "
@@ -66,8 +66,12 @@ bool across_opening(const DrillStation& station, const PerimeterSide& side) {
 
 std::string straight_words() {
   return "Dimensions named \"straight\" run through the air inside the lip: use a "
-         "trammel, or take them on the loose jig. A greatest offset is of the drill "
-         "line from the straight line between the jig's first and last hole.";
+         "trammel, or take them on the loose jig; those across the boat and from end "
+         "to "
+         "end of a side with the deck off, on the deck moulding alone. A greatest "
+         "offset "
+         "is of the drill line from the straight line between the jig's first and last "
+         "hole, wherever it is greatest.";
 }
 
 std::string check_figure(const CheckLine& line, const NumberStyle& style) {

@@ -218,6 +218,26 @@ BOOST_AUTO_TEST_CASE(many_stations_without_a_length_are_named_as_a_range) {
                  .what.starts_with("no length in stock serves S01-S04; "));
 }
 
+BOOST_AUTO_TEST_CASE(a_bush_that_hangs_over_the_lips_low_edge_fails) {
+  // derived: a bush of 8 with its middle 3.9 above the edge hangs over by 0.1
+  std::vector<DrillStation> stations(2);
+  stations[0].mark = "S01";
+  stations[1].mark = "S02";
+  JigPiece piece;
+  piece.holes.resize(2);
+  piece.holes[0].above_edge = Length::mm(22);
+  piece.holes[1] = {1, {}, {}, {}, {}, Length::mm(3.9), {}};
+  const JigRules rules{Length::mm(1300), Length::mm(8)};
+  const Checks over = bush_edge_checks(rules, stations, {piece});
+  BOOST_TEST_REQUIRE(over.size() == 1u);
+  BOOST_TEST((over[0].state == CheckState::Fail));
+  BOOST_TEST(over[0].value == -0.1, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(over[0].what.find("S02") != std::string::npos);
+  piece.holes[1].above_edge = Length::mm(4.1);
+  BOOST_TEST((bush_edge_checks(rules, stations, {piece})[0].state == CheckState::Pass));
+  BOOST_TEST(bush_edge_checks(rules, stations, {}).empty());
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
