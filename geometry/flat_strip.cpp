@@ -195,6 +195,9 @@ void Layer::add(const SmoothPart& smooth, const Section& section, double u) {
   ruling.low_strain = section.flat_low_speed / section.low_speed - 1;
   double& worst = strip_.distortion.worst_strain;
   worst = std::max({worst, std::abs(ruling.top_strain), std::abs(ruling.low_strain)});
+  const double bend = section.rates.bend / section.local.speed;
+  strip_.sharpest_convex = std::max(strip_.sharpest_convex, bend);
+  strip_.sharpest_hollow = std::max(strip_.sharpest_hollow, -bend);
   strip_.rulings.push_back(ruling);
 }
 

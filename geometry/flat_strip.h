@@ -40,7 +40,11 @@ struct FlatDistortion {
 /// A strip of a face laid flat.
 struct FlatStrip {
   std::vector<FlatRuling> rulings;  ///< from start to end, each part's ends among them
-  FlatDistortion distortion;        ///< of a sheet without thickness
+  /// The sharpest the face is bent along the line, apart from folds, 1/mm: where it is
+  /// convex, and where it is hollow; 0 or more.
+  double sharpest_convex = 0;
+  double sharpest_hollow = 0;
+  FlatDistortion distortion;  ///< of a sheet without thickness
 };
 
 /// The strip of a face on both sides of a line on it, laid into the plane.

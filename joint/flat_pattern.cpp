@@ -145,6 +145,11 @@ FlatPattern flat_pattern(const Perimeter& perimeter,
   pattern.longer = pattern.holes.back().flat -
                    (stations[stretch.last].girth - stations[stretch.first].girth);
   pattern.distortion = strip.distortion;
+  const double half = sheet.plate.in_mm() / 2;
+  pattern.fibre_strain = half * std::max(strip.sharpest_convex, strip.sharpest_hollow);
+  // bent about its middle, the side of a plate that faces a hollow's middle is gone
+  // where the radius is no more than the thickness
+  pattern.too_thick = sheet.plate.in_mm() * strip.sharpest_hollow >= 1;
   return pattern;
 }
 

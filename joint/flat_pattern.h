@@ -35,6 +35,9 @@ struct FlatPattern {
   Length
       longer;  ///< flat less girth from the first hole to the last: the plate's share
   FlatDistortion distortion;  ///< over the whole stretch
+  double fibre_strain = 0;    ///< of the plate's own faces once bent, the greatest
+  /// The plate is thicker than a hollow lets it bend into: the pattern is of no use.
+  bool too_thick = false;
 
   /// Whether the way aft, or to port on the transom, is to the left.
   bool runs_left() const;

@@ -157,6 +157,19 @@ std::string compared(double longer_mm, const NumberStyle& style) {
                      longer_mm > 0 ? "longer" : "shorter");
 }
 
+/// What bending does to a plate; empty for a strip of no thickness.
+std::string bending_words(const Job& job, const FlatPattern& pattern) {
+  if (!(job.joint.jig.plate > Length())) return "";
+  if (pattern.too_thick)
+    return wrapped(
+        "TOO THICK: the plate cannot be bent into a hollow of the lip here; make the "
+        "jig of thinner stuff.");
+  return wrapped(fmt::format(
+      "Bent onto the lip, the plate's faces are stretched and pressed by up to {} %: "
+      "prove on a strip of it that it bends so far.",
+      decimals(100 * pattern.fibre_strain, 2)));
+}
+
 std::string distortion_words(const FlatPattern& pattern, const NumberStyle& style) {
   const FlatDistortion& left = pattern.distortion;
   constexpr double least_percent = 0.001;
@@ -198,7 +211,7 @@ std::string piece_text(const Job& job,
   if (const std::string bushes = bush_words(job, piece, style); !bushes.empty())
     text += wrapped("Bushes: " + bushes + ".");
   return text + wrapped(blank_words(pattern, style)) +
-         wrapped(distortion_words(pattern, style));
+         wrapped(distortion_words(pattern, style)) + bending_words(job, pattern);
 }
 
 }  // namespace

@@ -167,6 +167,10 @@ BOOST_AUTO_TEST_CASE(a_hollow_makes_a_thick_sheet_shorter) {
   std::reverse(points.begin(), points.end());
   const FlatStrip strip = strip_of(even_face(closed_curve(points), {5, 5, 60}), 28, 4);
   BOOST_TEST(strip.rulings.back().bent_mm == -4 * pi, tolerance(1e-9));
+  // of radius 895, all hollow; a cubic spline's curvature is off by a twelfth of its step
+  // squared, (pi / 360)^2 / 12
+  BOOST_TEST(strip.sharpest_hollow == 1. / 895, tolerance(1e-5));
+  BOOST_TEST(strip.sharpest_convex == 0);
 }
 
 BOOST_AUTO_TEST_CASE(a_twisted_face_strains_its_edges_as_worked_out) {

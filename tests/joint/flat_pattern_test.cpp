@@ -221,6 +221,18 @@ BOOST_AUTO_TEST_CASE(strips_are_parted_at_corners_and_openings) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(a_bent_plates_faces_are_strained_by_half_its_thickness_by_radius) {
+  // derived: t / 2 R, R = 808
+  const Example made = example(circle_joint(800, 90, {}));
+  const JigRules rules{Length::mm(1300), Length::mm(8), Length::mm(6),
+                       PlateSide::Outer};
+  for (const JigSegment& jig : made.schedule.jigs) {
+    const FlatPattern pattern = made.pattern(jig, rules);
+    BOOST_TEST(pattern.fibre_strain == 3. / 808, tolerance(1e-3));
+    BOOST_TEST(!pattern.too_thick);
+  }
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
