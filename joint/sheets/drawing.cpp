@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "joint/documents/check_text.h"
 #include "joint/sheets/drawing_arrangement.h"
 #include "joint/sheets/drawing_expanded.h"
 #include "joint/sheets/drawing_sections.h"
@@ -9,6 +10,18 @@
 #include "joint/sheets/sheet_frame.h"
 
 namespace sheerlap {
+namespace {
+
+/// What the checks come to, in the upper right corner of a sheet: it may be passed on
+/// alone. The sheet of the tables has it among its notes.
+void draw_verdict(DrawnSheet& sheet) {
+  const Box body = sheet_area(sheet.page.size()).body;
+  sheet.labels.write(sheet.page, {body.right() - 1, body.top + letter_height::heading},
+                     verdict_line(sheet.job.checks),
+                     {.bold = true, .across = Across::Right});
+}
+
+}  // namespace
 
 Result<std::string> drawing(const Job& job, const SheetStyle& style) {
   const NumberStyle numbers(style.report.unit, job.joint.layout.round_to);
@@ -34,11 +47,13 @@ Result<std::string> drawing(const Job& job, const SheetStyle& style) {
         DrawnSheet first = add_sheet("Joint: general arrangement",
                                      arrangement_scale(job, style.report.unit, size)
                                          .words(LengthUnit::Millimetres));
+        draw_verdict(first);
         draw_arrangement(first, projection);
         title.projection = Projection::None;
         DrawnSheet second =
             add_sheet("Joint: sides laid flat",
                       expanded_scales(job, style.report.unit, size).words());
+        draw_verdict(second);
         draw_expanded(second);
         DrawnSheet third = add_sheet(
             "Joint: sections and tables",

@@ -104,7 +104,7 @@ void draw_key(DrawnSheet& sheet, const Box& box) {
   const Box hatched{at.x(), at.y() + 2 * row_mm - 1.2, 10, 2.4};
   sheet.page.hatch(hatched.corners(), {.spacing_mm = 0.8});
   draw_key_line(sheet, at + 2 * down, {line_width::thin, Dash::Solid},
-                "keep-out with its clearance");
+                "no holes: keep-out, tight bend");
   draw_hole(sheet.page, at + 3 * down + Vector2(2, 0), 0.5, true);
   draw_hole(sheet.page, at + 3 * down + Vector2(8, 0), 0.5, false);
   sheet.page.text(at + 3 * down + Vector2(11.5, 0), "hole; hole NOT to be drilled",

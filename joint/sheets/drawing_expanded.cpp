@@ -90,7 +90,8 @@ void draw_expanded(DrawnSheet& sheet) {
           "Girths and spaces, in {}, run on the drill line (chain line) on the "
           "lip's outer face, from each side's start; depth is straight down from "
           "the sheer. A ring is a fixed place, a heavy line a space over its "
-          "limit, hatching a keep-out with its clearance.",
+          "limit, hatching a keep-out with its clearance or a tight bend. "
+          "\"L in N of P\" is a length of N equal spaces.",
           sheet.style.unit_words()),
       notes.width, {.height_mm = letter_height::least});
 }

@@ -53,7 +53,7 @@ class Plan {
       const auto band = inboard_band(side, from, to);
       sheet_.page.hatch(band, {.spacing_mm = 0.8});
       sheet_.page.polygon(band);
-      write(side, (from + to) / 2, -1, short_name(obstacle.what), keep_out_mm);
+      write(side, (from + to) / 2, -1, keep_out_name(sheet_, obstacle), keep_out_mm);
     }
   }
 

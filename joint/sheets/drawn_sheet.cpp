@@ -1,5 +1,7 @@
 #include "joint/sheets/drawn_sheet.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cassert>
 
@@ -86,6 +88,12 @@ SideObstacles named_on(const Job& job, const PerimeterSide& side) {
 std::string short_name(const std::string& name) {
   constexpr std::size_t longest = 30;
   return short_text(name, longest);
+}
+
+std::string keep_out_name(const DrawnSheet& sheet, const Obstacle& obstacle) {
+  if (!obstacle.bend) return short_name(obstacle.what);
+  return fmt::format("{}, radius under {}", obstacle.what,
+                     sheet.style.size_with_unit(sheet.job.joint.layout.radius_min));
 }
 
 Length within_side(Length girth, const PerimeterSide& side) {

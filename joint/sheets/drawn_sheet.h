@@ -50,6 +50,10 @@ SideObstacles named_on(const Job& job, const PerimeterSide& side);
 /// A name as a joint file gives it, short enough for a view.
 std::string short_name(const std::string& name);
 
+/// A keep-out by its short name; a tight bend, which no joint file lists, with the
+/// radius it is under.
+std::string keep_out_name(const DrawnSheet& sheet, const Obstacle& obstacle);
+
 /// A girth of a drill line, brought within its side.
 Length within_side(Length girth, const PerimeterSide& side);
 

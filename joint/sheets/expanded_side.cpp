@@ -80,7 +80,8 @@ class ExpandedSide {
       page_.hatch(area, {.spacing_mm = 1.2});
       page_.polygon(area);
       const double span_mm = std::abs(at(to, 0).x() - at(from, 0).x());
-      write_over((from + to) / 2, short_name(obstacle.what), 0, foot_share * span_mm);
+      write_over((from + to) / 2, keep_out_name(sheet_, obstacle), 0,
+                 foot_share * span_mm);
     }
   }
 

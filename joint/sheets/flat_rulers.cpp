@@ -22,10 +22,15 @@ const LayoutSide& layout_of(const Job& job, SideName name) {
                        [&](const LayoutSide& side) { return side.name == name; });
 }
 
-bool same_space(const LayoutRun& run, const Bridge& bridge) {
+/// The bridge from one girth to another, if there is one.
+const Bridge* bridge_of(const LayoutSide& side, Length from, Length to) {
   constexpr double same_mm = 1e-6;
-  return std::abs((run.from - bridge.from).in_mm()) < same_mm &&
-         std::abs((run.to - bridge.to).in_mm()) < same_mm;
+  const auto bridge =
+      std::find_if(side.bridged.begin(), side.bridged.end(), [&](const Bridge& other) {
+        return std::abs((from - other.from).in_mm()) < same_mm &&
+               std::abs((to - other.to).in_mm()) < same_mm;
+      });
+  return bridge == side.bridged.end() ? nullptr : &*bridge;
 }
 
 /// Steps of a scale of girths, in its unit.
@@ -62,17 +67,19 @@ class FlatRulers {
   void draw_runs() {
     const LayoutSide& laid = layout_of(sheet_.job, side_.name);
     if (laid.girths.empty()) return;
-    draw_run(Length(), laid.girths.front(), sheet_.style.span(laid.girths.front()));
-    draw_run(laid.girths.back(), end(), sheet_.style.span(end() - laid.girths.back()));
+    draw_end(laid, Length(), laid.girths.front());
+    draw_end(laid, laid.girths.back(), end());
     for (const LayoutRun& run : laid.runs) {
-      const auto bridge =
-          std::find_if(laid.bridged.begin(), laid.bridged.end(),
-                       [&](const Bridge& other) { return same_space(run, other); });
-      if (bridge != laid.bridged.end())
-        draw_bridge(run, *bridge);
+      if (const Bridge* bridge = bridge_of(laid, run.from, run.to))
+        draw_bridge(*bridge);
       else
-        draw_run(run.from, run.to, run_words(run));
+        draw_run(run.from, run.to, run_words(run), short_run_words(run));
     }
+    // last, as its words are the longest and need not stand where it is
+    for (const auto& [from, to] : {std::pair(Length(), laid.girths.front()),
+                                   std::pair(laid.girths.back(), end())})
+      if (const Bridge* bridge = bridge_of(laid, from, to))
+        draw_bridge(*bridge, " across the centreline");
   }
 
   void draw_girths() {
@@ -128,44 +135,72 @@ class FlatRulers {
   double low_y() const { return flat_.low_y(); }
   Point2 at(Length girth, double depth_mm) const { return flat_.at(girth, depth_mm); }
 
+  /// Not as a product: the space is rounded, so that it would not come out.
   std::string run_words(const LayoutRun& run) const {
     if (run.spaces == 1) return sheet_.style.span(run.pitch);
-    return fmt::format("{} x {} = {}", run.spaces, sheet_.style.span(run.pitch),
-                       sheet_.style.span(run.to - run.from));
+    return fmt::format("{} in {} equal spaces of {}",
+                       sheet_.style.span(run.to - run.from), run.spaces,
+                       sheet_.style.span(run.pitch));
+  }
+  std::string short_run_words(const LayoutRun& run) const {
+    if (run.spaces == 1) return sheet_.style.span(run.pitch);
+    return fmt::format("{} in {} of {}", sheet_.style.span(run.to - run.from),
+                       run.spaces, sheet_.style.span(run.pitch));
   }
 
-  /// The line of a run, with its words over it, or else under it, where there is room.
-  void draw_run(Length from, Length to, const std::string& words) {
+  /// From an end of the side to the hole next to it, unless that is bridged.
+  void draw_end(const LayoutSide& laid, Length from, Length to) {
+    const std::string words = sheet_.style.span(to - from);
+    if (bridge_of(laid, from, to) == nullptr) draw_run(from, to, words, words);
+  }
+
+  bool goes_over(const std::string& words, double length_mm) const {
+    return page_.width_of(words, {.height_mm = letter_height::least}) + 1 < length_mm;
+  }
+
+  /// The line of a run, with its words over it, or else the short ones over or under
+  /// it, where there is room.
+  void draw_run(Length from,
+                Length to,
+                const std::string& words,
+                const std::string& short_words) {
     const double y = low_y() + runs_down_mm;
     const Point2 start(at(from, 0).x(), y), stop(at(to, 0).x(), y);
     const Vector2 way(stop.x() > start.x() ? 1 : -1, 0);
     page_.line(start, stop);
-    const bool heads = std::abs(stop.x() - start.x()) >= 6;
+    const double length = std::abs(stop.x() - start.x());
     for (const auto& [tip, out] :
          {std::pair(start, Vector2(-way)), std::pair(stop, way)}) {
-      if (heads)
+      if (length >= 6)
         page_.arrow_head(tip, out);
       else
         page_.line(tip + Vector2(-0.7, 0.7), tip + Vector2(0.7, -0.7));
       page_.line({tip.x(), low_y() + 0.8}, tip + Vector2(0, 1));
     }
-    const Lettering lettering{.height_mm = letter_height::least,
-                              .across = Across::Centre};
+    write_run(start, stop, goes_over(words, length) ? words : short_words);
+  }
+
+  void write_run(const Point2& start, const Point2& stop, const std::string& words) {
     const Point2 middle = (start + stop) / 2;
-    const bool over =
-        page_.width_of(words, lettering) + 1 < std::abs(stop.x() - start.x());
+    const bool over = page_.width_of(words, {.height_mm = letter_height::least}) + 1 <
+                      std::abs(stop.x() - start.x());
+    // at the edge of the sheet there is room on one hand only
     for (const double down : {over ? -0.8 : 3.2, 3.2, 6.4, 9.6})
-      if (sheet_.labels.write(page_, middle + Vector2(0, down), words, lettering))
-        return;
+      for (const Across across : {Across::Centre, Across::Right, Across::Left})
+        if (sheet_.labels.write(page_, middle + Vector2(0, down), words,
+                                {.height_mm = letter_height::least, .across = across}))
+          return;
     ++sheet_.marks_left_out;
   }
 
-  void draw_bridge(const LayoutRun& run, const Bridge& bridge) {
-    page_.line(at(run.from, line_mm()), at(run.to, line_mm()),
+  /// @param where  said behind it
+  void draw_bridge(const Bridge& bridge, const std::string& where = "") {
+    page_.line(at(bridge.from, line_mm()), at(bridge.to, line_mm()),
                {line_width::heavy, Dash::Solid});
-    draw_run(run.from, run.to,
-             fmt::format("BRIDGED {} over {}", sheet_.style.span(bridge.pitch),
-                         sheet_.style.size(bridge.limit)));
+    const std::string words =
+        fmt::format("BRIDGED {} over {}{}", sheet_.style.span(bridge.pitch),
+                    sheet_.style.size(bridge.limit), where);
+    draw_run(bridge.from, bridge.to, words, words);
   }
 
   void draw_tick(double girth_mm, double y, double length_mm) {

@@ -87,23 +87,42 @@ def bars_are_right(boat, pdf, length):
               f"{boat.title}, sheet {page + 1}: the bars do not say their length")
 
 
+def size(mm, units):
+    """The size of a set thing, zeros at its end left off."""
+    return f"{mm:.2f}".rstrip("0").rstrip(".") if units == "mm" else \
+        f"{mm / 25.4:.3f}".rstrip("0").rstrip(".")
+
+
 def words_are_right(boat, pdf, units):
     """Figures of the result that the sheets must say, but for what they say is left out."""
     flat = " ".join(pdf.pages[1].split())
     left_out = re.search(r"for want of room: (\d+) words?", pdf.pages[2])
     spare = int(left_out[1]) if left_out else 0
     spoken = {word for page, *_, word in pdf.words() if page == 1}
+    bow_bridges = {}
     missing = [hole["mark"] for hole in boat.result["schedule"] if hole["mark"] not in spoken]
     for side in boat.result["layout"]["sides"]:
         bridged = {(bridge["from"], bridge["to"]) for bridge in side["bridged"]}
         for run in side["runs"]:
             pitch = span(run["pitch"], units)
+            whole = re.escape(span(run["to"] - run["from"], units))
+            pitch = re.escape(pitch)
             words = pitch if run["spaces"] == 1 else \
-                f"{run['spaces']} x {pitch} = {span(run['to'] - run['from'], units)}"
+                rf"{whole} in {run['spaces']} (equal spaces )?of {pitch}"
             if (run["from"], run["to"]) in bridged:
                 words = f"BRIDGED {pitch} over"
-            if words not in flat:
+            if not re.search(words, flat):
                 missing.append(words)
+        for bridge in side["bridged"]:
+            on_one_hand = bridge["to"] - bridge["from"]
+            if abs(bridge["pitch"] - 2 * on_one_hand) > 1e-6:
+                continue
+            words = f"BRIDGED {span(bridge['pitch'], units)} over {size(bridge['limit'], units)} " \
+                    "across the centreline"
+            bow_bridges[words] = bow_bridges.get(words, 0) + 1
+    for words, count in bow_bridges.items():
+        check(flat.count(words) == count,
+              f"{boat.title}: {flat.count(words)} times, not {count}: {words}")
     check(len(missing) <= spare, f"{boat.title}: not drawn: {missing}, {spare} said to be left out")
     for jig in {hole["jig"] for hole in boat.result["schedule"]}:
         check(f"{jig}:" in flat, f"{boat.title}: {jig} is not drawn")
@@ -112,6 +131,21 @@ def words_are_right(boat, pdf, units):
         row = rf"{side['name']} +{running(side['sheer_length'], units)} +" \
               rf"{running(side['drill_line_length'], units)}"
         check(re.search(row, tables), f"{boat.title}: perimeter: {row}")
+
+
+def every_sheet_tells(boat, pdf):
+    """A sheet that is passed on alone says whether to stop; no bend is called a keep-out."""
+    failed = sum(check["state"] == "fail" for check in boat.result["checks"])
+    wanted = rf"STOP: {failed} of {len(boat.result['checks'])} checks" if failed else \
+        "GO ON|LOOK FIRST"
+    for page, text in enumerate(pdf.pages):
+        check(re.search(wanted, text),
+              f"{boat.title}, sheet {page + 1} does not say: {wanted}")
+    for side in boat.result["layout"]["sides"]:
+        check(f"{side['name'].upper()} laid flat" in pdf.pages[1],
+              f"{boat.title}: {side['name']} laid flat has no title")
+    check(not re.search(r"tight bend(?!, radius under|[.])", " ".join(pdf.pages[1].split())),
+          f"{boat.title}: a tight bend without its radius")
 
 
 def sections_are_right(boat, pdf, lap):
@@ -147,6 +181,7 @@ def drawing_is_right(boat, units, size, lap=None):
     sides_are_right(boat, pdf)
     bars_are_right(boat, pdf, 100 if units == "mm" else 101.6)
     words_are_right(boat, pdf, units)
+    every_sheet_tells(boat, pdf)
     if lap:
         sections_are_right(boat, pdf, lap)
     no_words_on_others(boat, pdf)
@@ -154,7 +189,12 @@ def drawing_is_right(boat, units, size, lap=None):
 
 
 with Boat("demo-640") as demo:
-    drawing_is_right(demo, "mm", A3)
+    read = drawing_is_right(demo, "mm", A3)
+    for sheet in (0, 1):
+        check("tight bend, radius under 150 mm" in read.pages[sheet],
+              f"sheet {sheet + 1} does not say what a tight bend is")
+    check(read.pages[1].count("BRIDGED 140.0 over 100 across the centreline") == 2,
+          "the bridge over the bow is not told on both sides")
     with Boat("demo-640") as again:
         check(demo.bytes("drawing.pdf") == again.bytes("drawing.pdf"),
               "the drawing is not the same twice")
