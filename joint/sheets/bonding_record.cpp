@@ -6,41 +6,22 @@
 
 #include "joint/documents/check_text.h"
 #include "joint/documents/wording.h"
+#include "joint/order.h"
 #include "joint/sheets/sequence_records.h"
+#include "joint/working_temperature.h"
 #include "joint/working_time.h"
 
 namespace sheerlap {
 namespace {
 
-/// Where a station stands along the sheer.
-Length on_sheer(const DrillStation& station, const Perimeter& perimeter) {
-  const PerimeterSide& side = *perimeter.side(station.side);
-  return side.sheer.girth_at(side.drill_line.place_at(station.girth));
-}
-
-/// The marks within a run of beads: "S03 to S09", or those it lies between.
-std::string marks_in(const BeadRun& run, const Job& job) {
-  std::string first, last, before, after;
-  for (const DrillStation& station : job.schedule->stations) {
-    if (station.side != run.side) continue;
-    const Length girth = on_sheer(station, job.perimeter);
-    if (girth < run.from) before = station.mark;
-    if (girth > run.to && after.empty()) after = station.mark;
-    if (girth < run.from || girth > run.to) continue;
-    if (first.empty()) first = station.mark;
-    last = station.mark;
-  }
-  if (!first.empty()) return first == last ? first : first + " to " + last;
-  if (before.empty() && after.empty()) return "no marks";
-  if (before.empty()) return "before " + after;
-  return after.empty() ? "after " + before : "between " + before + " and " + after;
-}
-
 PageTable bead_table(const Job& job, const NumberStyle& style) {
   const std::string unit = style.unit_name();
   PageTable table;
-  table.columns = {
-      {{"from,", unit}}, {{"to,", unit}}, {{"marks"}, Align::Left}, {{"bead,", unit}}};
+  table.columns = {{{"from,", unit}},
+                   {{"to,", unit}},
+                   {{"marks"}, Align::Left},
+                   {{"bead,", unit}},
+                   {{"laid,", "ml"}}};
   table.columns[2].stretch = 1;
   table.columns[3].bold = true;
   table.least_row_mm = 3.6;
@@ -50,8 +31,10 @@ PageTable bead_table(const Job& job, const NumberStyle& style) {
       table.rows.push_back({{capitalised(side_word(run.side))}, RowLook::Banner});
     side = run.side;
     const std::string beads = run.beads > 1 ? fmt::format("{} x ", run.beads) : "";
-    table.rows.push_back({{style.running(run.from), style.running(run.to),
-                           marks_in(run, job), beads + style.size(run.size)}});
+    table.rows.push_back(
+        {{style.running(run.from), style.running(run.to),
+          marks_in(run.side, run.from, run.to, job), beads + style.size(run.size),
+          decimals(bead_volume({run}).in_ml(), 0)}});
   }
   return table;
 }
@@ -120,6 +103,45 @@ void draw_side_by_side(SheetFlow& flow, const PageTable& one, const PageTable& o
   flow.space(2);
 }
 
+/// The shop's temperature at which the plan takes all of the working time.
+std::string runs_out(const Job& job) {
+  const Adhesive& adhesive = *job.joint.adhesive;
+  const double at = working_temperature(
+      *adhesive.working_time, adhesive.working_time_at, job.adhesive->time->total);
+  return fmt::format(
+      "The plan's {} min are all of the working time at {} degrees C: "
+      "any warmer, and it runs out before the last fastener.",
+      minutes(job.adhesive->time->total), decimals(at, 1));
+}
+
+/// What the times rest on.
+std::string rates(const Shop& shop) {
+  return fmt::format(
+      "The times rest on {}, {} ml/min each, {} min a fresh pack, {} min to lower and "
+      "seat the deck, and {}, {} fasteners a minute each. Each gun starts with a full "
+      "pack; part packs take up to one change a gun more.",
+      counted(static_cast<std::size_t>(shop.guns), "gun"),
+      at_most_decimals(shop.gun_rate, 1),
+      at_most_decimals(shop.pack_change.in_minutes(), 1),
+      at_most_decimals(shop.seat.in_minutes(), 1),
+      counted(static_cast<std::size_t>(shop.drivers), "driver"),
+      at_most_decimals(shop.screw_rate, 1));
+}
+
+/// When each gun starts and stops; more than four write on a sheet of their own.
+void write_guns(SheetFlow& flow, const Job& job) {
+  const std::size_t guns = std::min<std::size_t>(guns_of(job.joint), 4);
+  std::vector<RecordField> fields;
+  for (std::size_t gun = 1; gun <= guns; ++gun)
+    for (const char* what : {"start", "stop"})
+      fields.push_back({fmt::format("gun {}: {}", gun, what)});
+  record_row(flow, fields);
+  record_row(flow, {{"clamped or held from"},
+                    {"held until"},
+                    {"cure time, data sheet"},
+                    {"not moved before"}});
+}
+
 void write_clock(SheetFlow& flow, const Job& job) {
   flow.heading("The clock");
   if (!job.adhesive->time) {
@@ -133,6 +155,8 @@ void write_clock(SheetFlow& flow, const Job& job) {
     return;
   }
   draw_side_by_side(flow, clock_table(*job.adhesive->time), temperature_table(job));
+  flow.paragraph(runs_out(job), {.bold = true});
+  small_print(flow, rates(*job.joint.shop));
   small_print(
       flow, fmt::format("The data sheet's {} minutes at {} degrees C, halved for every "
                         "10 degrees C warmer (rule of thumb). Read the shop's "
@@ -148,7 +172,15 @@ void write_clock(SheetFlow& flow, const Job& job) {
 void write_bonding(SheetFlow& flow, const Job& job, const NumberStyle& style) {
   const Adhesive& adhesive = *job.joint.adhesive;
   const AdhesiveAmounts& amounts = job.adhesive->nominal;
+  flow.paragraph(
+      "CAUTION: adhesive and green laminate give off vapour that burns and harms. "
+      "Ventilate; keep every flame, spark and hot tool away; respirator, gloves and "
+      "eye "
+      "protection as the safety data sheet asks.",
+      {.bold = true});
   flow.paragraph(verdict_line(job.checks), {.bold = true});
+  record_checks(flow, job, style, {"fit.", "adhesive."});
+  record_gaps(flow, job, style);
   record_row(flow, {{"adhesive", adhesive.name, 2}, {"hull no."}, {"crew"}});
   record_row(flow, {{"batch, part A"},
                     {"batch, part B"},
@@ -165,21 +197,26 @@ void write_bonding(SheetFlow& flow, const Job& job, const NumberStyle& style) {
                     {"sample bead on card"}});
   flow.space(2);
   flow.paragraph(fmt::format(
-      "Abrade, clean and mask first. Purge {} ml at every fresh nozzle. Lay "
+      "Abrade, clean and mask first. Purge {} ml at every fresh nozzle; a part pack of "
+      "the last "
+      "boat takes a fresh nozzle too. Lay "
       "the bead on the hull's face, high, so that the lip wipes it down and "
       "not off, and carry it round holes and cut-outs without a break "
       "(common practice, no source).",
       at_most_decimals(adhesive.nozzle_purge.in_ml(), 1)));
   write_clock(flow, job);
+  write_guns(flow, job);
   flow.heading("Beads");
-  small_print(flow,
-              fmt::format("{}. Girths on the sheer, the hull's top edge, from the "
-                          "bow datum; on the transom from its starboard corner; "
-                          "rounded to {}.",
-                          adhesive.bead_shape == BeadShape::Triangle
-                              ? "Triangles, as high as wide"
-                              : "Round, by diameter",
-                          style.step_name()));
+  small_print(
+      flow, fmt::format("{}. Girths run on the sheer, the hull's top edge, not on the "
+                        "drill line: from the bow datum, on the transom from its "
+                        "starboard corner; rounded to {}. The marks are the holes of "
+                        "the drill line below the run: find the place by them. ml "
+                        "without waste and purge.",
+                        adhesive.bead_shape == BeadShape::Triangle
+                            ? "Triangles, as high as wide"
+                            : "Round, by diameter",
+                        style.step_name()));
   table_in_columns(flow, bead_table(job, style), 2);
   record_cautions(flow);
 }

@@ -1,6 +1,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <map>
+#include <optional>
 #include <set>
 
 #include "joint/documents/check_text.h"
@@ -18,34 +20,62 @@ std::string stage_words(DrivingStage stage) {
 
 PageTable step_table() {
   PageTable table;
-  table.columns = {{{"step"}},
-                   {{"starboard", "side"}, Align::Left, 13},
-                   {{"port", "side"}, Align::Left, 13},
-                   {{"done"}, Align::Left, 9}};
-  for (PageColumn& column : table.columns) column.stretch = 1;
-  table.columns[1].bold = table.columns[2].bold = true;
-  table.letter_mm = letter_height::text;
+  table.columns = {{{"no."}, Align::Right, 8},
+                   {{"starboard"}, Align::Left},
+                   {{"done"}, Align::Left, 10},
+                   {{"port"}, Align::Left},
+                   {{"done"}, Align::Left, 10}};
+  for (const std::size_t marks : {1, 3}) {
+    table.columns[marks].bold = true;
+    table.columns[marks].stretch = 1;
+  }
   table.least_row_mm = 5.2;
   return table;
 }
 
+/// The length that most are driven with; none if nothing is driven.
+std::optional<Length> common_length(const Job& job) {
+  std::map<Length, std::size_t> counts;
+  for (const DrillStation& station : job.schedule->stations)
+    if (drillable(station)) ++counts[*station.length];
+  const auto most = std::max_element(
+      counts.begin(), counts.end(),
+      [](const auto& one, const auto& other) { return one.second < other.second; });
+  return most == counts.end() ? std::nullopt : std::optional(most->first);
+}
+
+/// A mark, and the length of its fastener if it is not the common one.
+std::string with_length(const DrillStation& station,
+                        const std::optional<Length>& common,
+                        const NumberStyle& style) {
+  if (station.length == common) return station.mark;
+  return fmt::format("{} ({})", station.mark, style.size(*station.length));
+}
+
 /// The two marks of a step, by hand; a step of one leaves the other blank.
-std::vector<std::string> hands(const DrivingStep& step, const Job& job) {
+std::vector<std::string> hands(const DrivingStep& step,
+                               const Job& job,
+                               const NumberStyle& style) {
+  const auto common = common_length(job);
   const auto& stations = job.schedule->stations;
   const DrillStation& first = stations[step.stations.front()];
-  if (step.stations.size() == 2) return {first.mark, stations[step.stations[1]].mark};
+  if (step.stations.size() == 2)
+    return {with_length(first, common, style),
+            with_length(stations[step.stations[1]], common, style)};
   const PerimeterSide* side = job.perimeter.side(first.side);
   const bool to_port =
       first.side == SideName::Port ||
       (first.side == SideName::Transom && first.girth > side->drill_line_length / 2);
-  return to_port ? std::vector<std::string>{"-", first.mark}
-                 : std::vector<std::string>{first.mark, "-"};
+  const std::string mark = with_length(first, common, style);
+  return to_port ? std::vector<std::string>{"-", mark}
+                 : std::vector<std::string>{mark, "-"};
 }
 
 /// The steps before the filling, or of it.
 PageTable steps_of(const std::vector<DrivingStep>& order,
                    bool filling,
-                   const Job& job) {
+                   const Job& job,
+                   const NumberStyle& style) {
   PageTable table = step_table();
   std::string banner;
   for (std::size_t i = 0; i < order.size(); ++i) {
@@ -56,8 +86,8 @@ PageTable steps_of(const std::vector<DrivingStep>& order,
                 : fmt::format("{}: {}", stage_words(step.stage), step.where);
     if (words != banner) table.rows.push_back({{words}, RowLook::Banner});
     banner = words;
-    const auto marks = hands(step, job);
-    table.rows.push_back({{std::to_string(i + 1), marks[0], marks[1], ""}});
+    const auto marks = hands(step, job, style);
+    table.rows.push_back({{std::to_string(i + 1), marks[0], "", marks[1], ""}});
   }
   return table;
 }
@@ -88,6 +118,7 @@ void write_lengths(SheetFlow& flow, const Job& job, const NumberStyle& style) {
 void write_driving(SheetFlow& flow, const Job& job, const NumberStyle& style) {
   const auto order = driving_order(job.perimeter, *job.schedule);
   flow.paragraph(verdict_line(job.checks), {.bold = true});
+  record_checks(flow, job, style, {"schedule.", "layout.", "fastener."});
   flow.paragraph(
       "Drive the two of a line at the same time, a driver on each side. Never one side "
       "complete before the other: the deck walks across. The last turn by hand or on a "
@@ -103,10 +134,16 @@ void write_driving(SheetFlow& flow, const Job& job, const NumberStyle& style) {
              {"driven, counted"},
              {"stripped, marks"},
              {"initials"}});
+  flow.space(2);
+  if (const auto common = common_length(job))
+    flow.paragraph("All of " +
+                   style.sentence(fastener_name(job.schedule->fastener, *common)) +
+                   " but where a mark has another length behind it in brackets, in " +
+                   style.unit_name() + ".");
   flow.heading("First: locate and tack");
-  table_in_columns(flow, steps_of(order, false, job), 3);
+  table_in_columns(flow, steps_of(order, false, job, style), 3);
   flow.heading("Then: fill in");
-  table_in_columns(flow, steps_of(order, true, job), 3);
+  table_in_columns(flow, steps_of(order, true, job, style), 3);
   write_lengths(flow, job, style);
   record_cautions(flow);
 }

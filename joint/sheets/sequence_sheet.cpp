@@ -101,18 +101,18 @@ Result<std::string> sequence_sheet(const Job& job, const SheetStyle& style) {
   return pdf_bytes(
       {job.joint.title + ": sequence", style.report.date}, [&](PdfFile& file) {
         const std::string unit = numbers.unit_name();
-        SheetFlow driving(file, size, title("order of driving", unit));
-        write_driving(driving, job, numbers);
         if (job.adhesive) {
           SheetFlow bonding(file, size,
                             title("adhesive record, one boat",
                                   unit + "; girths to " + numbers.step_name()));
           write_bonding(bonding, job, numbers);
         }
+        SheetFlow driving(file, size, title("order of driving", unit));
+        write_driving(driving, job, numbers);
         SheetFlow leaks(file, size, title("leak-test map, from above", "-"));
         write_leak_map(leaks, job);
         SheetFlow signing(file, size, title("sign-off, one boat", "-"));
-        write_sign_off(signing, job);
+        write_sign_off(signing, job, numbers);
       });
 }
 

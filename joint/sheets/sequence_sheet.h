@@ -8,9 +8,9 @@
 
 namespace sheerlap {
 
-/// The day of bonding for the crew, a record a sheet: the order in which the fasteners
-/// are driven; the adhesive, its beads by girth and by mark and its clock, where the
-/// joint file has an adhesive; the leak-test map; the sign-off.
+/// The day of bonding for the crew, a record after the other: the adhesive, its beads
+/// by girth and by mark and its clock, where the joint file has an adhesive; the order
+/// in which the fasteners are driven; the leak-test map; the sign-off.
 ///
 /// @param job  with its schedule
 /// @errors  Unreadable: the font is not installed

@@ -18,7 +18,7 @@ from collections import Counter
 
 PROGRAM, FIXTURES = os.path.abspath(sys.argv[1]), os.path.abspath(sys.argv[2])
 SIZES = {"a4": (210, 297), "letter": (215.9, 279.4)}  # mm; ISO 216, 8.5 x 11 in
-RECORDS = ["order of driving", "adhesive record, one boat", "leak-test map, from above",
+RECORDS = ["adhesive record, one boat", "order of driving", "leak-test map, from above",
            "sign-off, one boat"]
 wrong = []
 
@@ -125,6 +125,31 @@ def beads_by_mark(page, result, boat):
               f"{boat}: the first bead on {side} does not start with {mark}")
 
 
+def gaps_and_checks(page, result, boat):
+    """The checks of bonding stand on its own sheet, and where the gap leaves the window."""
+    words = " ".join(page.split())
+    for one in result["checks"]:
+        if one["id"].startswith(("fit.", "adhesive.")) and one["state"] != "pass":
+            start = " ".join(one["what"].split()[:3])
+            check(start.lower() in words.lower(), f"{boat}: no {one['id']}: {start}")
+    if "fit" not in result:
+        return
+    bad = [run for run in result["fit"]["runs"] if run["verdict"] != "good"]
+    check(("gap leaves the adhesive" in words) == bool(bad), f"{boat}: the gap's window")
+    check(len(re.findall(r"- (?:Tight|Wide|Interference), ", words)) == len(bad),
+          f"{boat}: {len(bad)} stretches outside the window")
+
+
+def other_lengths(page, result, boat):
+    """A mark whose fastener is not of the common length has its length behind it."""
+    lengths = Counter(station["length"] for station in result["schedule"]
+                      if station["length"] is not None)
+    tables = page[page.index("First: locate and tack"):page.index("Which fastener goes")]
+    has = Counter(re.findall(r"\b([SPT]\d+) \(", tables))
+    others = sum(lengths.values()) - lengths.most_common(1)[0][1]
+    check(sum(has.values()) == others, f"{boat}: {has} have a length, not {others}")
+
+
 def look(folder, fixture, unit, name, changes=(), out=()):
     boat = f"{fixture}, {unit}, {name}"
     home = os.path.join(folder, re.sub(r"\W", "_", boat + str(len(changes))))
@@ -149,16 +174,23 @@ def look(folder, fixture, unit, name, changes=(), out=()):
     path = os.path.join(home, "papers", "sequence.pdf")
     paper(path, name, boat)
     pages = texts(path)
-    check(len(pages) == len(RECORDS), f"{boat}: {len(pages)} sheets")
+    sheets = {record: [page for page in pages if record in page] for record in RECORDS}
+    check([page for record in RECORDS for page in sheets[record]] == pages,
+          f"{boat}: the records do not follow one another")
+    check(len(pages) <= 8, f"{boat}: {len(pages)} sheets")
+    leaks = pages.index(sheets[RECORDS[2]][0]) + 1
+    pages = ["".join(sheets[record]) for record in RECORDS]
     check("\u2026" not in "".join(pages), f"{boat}: words are cut short")
     for page, record in zip(pages, RECORDS):
         check(record in page, f"{boat}: a sheet is not the {record}")
-    order_of_driving(pages[0], result, boat, out)
-    bonding(pages[1], result, boat, unit)
-    beads_by_mark(pages[1], result, boat)
+    order_of_driving(pages[1], result, boat, out)
+    bonding(pages[0], result, boat, unit)
+    beads_by_mark(pages[0], result, boat)
     wants = Counter(station["mark"] for station in result["schedule"])
+    gaps_and_checks(pages[0], result, boat)
+    other_lengths(pages[1], result, boat)
     # words that are turned come letter by letter
-    raw = output("pdftotext", "-raw", "-f", "3", "-l", "3", path, "-")
+    raw = output("pdftotext", "-raw", "-f", str(leaks), "-l", str(leaks), path, "-")
     has = Counter(re.findall(r"[SPT]\d\d(?!\d)", re.sub(r"\s", "", raw)))
     check(has == wants, f"{boat}: leak map lacks {wants - has}, has {has - wants}")
     check("25 mm (1 in)" in " ".join(pages[2].split()), f"{boat}: the caution on air")
