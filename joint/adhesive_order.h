@@ -13,14 +13,31 @@ namespace sheerlap {
 /// Packs and nozzles for a run of boats.
 ///
 /// Packs are rounded up once for the run: what one boat leaves in a pack goes into the
-/// next. The pack_size is what comes out of a pack; what stays in it is a line of its
-/// own, after the rounding.
+/// next. Each boat starts with fresh nozzles, so a part pack takes a nozzle again. The
+/// pack_size is what comes out of a pack; what stays in it is a line of its own, after
+/// the rounding.
 ///
 /// @param amounts  of one boat
 /// @param boats    >= 1
+/// @param guns     >= 1, each with an open pack of its own
+/// @accuracy  packs and nozzles are enough however the guns share the work, so long as
+///            one goes on, its nozzle on, where another is empty; exact where every gun
+///            ends each boat but the last with a part pack worth a nozzle. Derivation:
+///            a nozzle is for one pack on one boat. `packs` of them are for fresh
+///            packs, and from one boat to the next at most one a gun for its part pack,
+///            which costs the purge, or less if what is left is no more than that and
+///            is thrown away. When all packs are empty at least packs (usable - purge)
+///            - guns (boats - 1) purge was laid, which covers boats x bead (1 + waste)
+///            if
+///              packs   = (boats bead (1 + waste) + guns (boats - 1) purge)
+///                        / (usable - purge), rounded up,
+///              nozzles = packs + guns (boats - 1).
+///            Those packs are the run's need, with all its nozzles' purge, in packs. It
+///            is never below what the boats take one by one: the rest is an allowance.
 OrderPart adhesive_order(const Adhesive& adhesive,
                          const AdhesiveAmounts& amounts,
-                         std::size_t boats);
+                         std::size_t boats,
+                         std::size_t guns);
 
 /// The largest delivery that is used up before it expires.
 struct ShelfCap {

@@ -60,6 +60,10 @@ Check shelf_check(const ShelfCap& cap, std::size_t boats) {
 
 }  // namespace
 
+std::size_t guns_of(const Joint& joint) {
+  return joint.shop ? static_cast<std::size_t>(joint.shop->guns) : 1;
+}
+
 Order order(const Joint& joint,
             const AdhesivePlan& adhesive,
             const Schedule& schedule) {
@@ -67,7 +71,7 @@ Order order(const Joint& joint,
   Order order;
   order.boats = joint.order->boats;
   const OrderPart paste =
-      adhesive_order(*joint.adhesive, adhesive.nominal, order.boats);
+      adhesive_order(*joint.adhesive, adhesive.nominal, order.boats, guns_of(joint));
   add(order, paste);
   add(order, fastener_order(joint.fastener, schedule, *joint.order));
   order.shelf = shelf_cap(*joint.adhesive, adhesive.nominal, *joint.order,

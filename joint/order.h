@@ -23,6 +23,9 @@ struct Order {
   Checks checks;
 };
 
+/// The guns that adhesive is laid with; one where the joint file has no shop.
+std::size_t guns_of(const Joint& joint);
+
 /// What to buy for the run of boats; packs and boxes are rounded up once, for the run.
 ///
 /// @param joint  with its adhesive and its order rules

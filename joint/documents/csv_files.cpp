@@ -110,14 +110,17 @@ std::string schedule_csv(const Schedule& schedule, SideName side, LengthUnit uni
   return text;
 }
 
-std::string order_csv(const Order& order) {
-  std::string text =
-      csv_record({"item", "need", "unit", "pack_size", "packs", "price", "total"});
-  for (const OrderLine& line : order.lines)
-    text +=
-        csv_record({line.item, at_most_decimals(line.need, 3), line.unit,
-                    at_most_decimals(line.pack_size, 3), fmt::format("{}", line.packs),
-                    line.price ? price_text(*line.price) : "", money(line.total)});
+std::string order_csv(const Order& order, const Adhesive& adhesive) {
+  std::string text = csv_record(
+      {"item", "need", "unit", "pack_size", "packs", "price", "total", "sold_as"});
+  for (const OrderLine& line : order.lines) {
+    const bool paste = &line == &order.lines.front();
+    text += csv_record(
+        {line.item, at_most_decimals(line.need, 3), line.unit,
+         at_most_decimals(line.pack_size, 3), fmt::format("{}", line.packs),
+         line.price ? price_text(*line.price) : "", money(line.total),
+         at_most_decimals(paste ? adhesive.pack.in_ml() : line.pack_size, 3)});
+  }
   return text;
 }
 

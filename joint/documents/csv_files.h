@@ -22,7 +22,7 @@ std::string fit_csv(const Fit& fit, LengthUnit unit);
 std::string schedule_csv(const Schedule& schedule, SideName side, LengthUnit unit);
 
 /// The lines of an order.
-std::string order_csv(const Order& order);
+std::string order_csv(const Order& order, const Adhesive& adhesive);
 
 /// What the needs of an order are made of.
 std::string allowances_csv(const Order& order);

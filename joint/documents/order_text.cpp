@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <string>
+#include <vector>
 
 #include "joint/documents/number_style.h"
 #include "joint/documents/text_table.h"
@@ -26,7 +28,7 @@ std::string lines(const Order& order, const NumberStyle& style) {
   table.columns = {{{"item"}, Align::Left},
                    {{"need"}},
                    {{"unit"}, Align::Left},
-                   {{"pack", "size"}},
+                   {{"out of", "a pack"}},
                    {{"packs", "to buy"}},
                    {{"price", "a pack"}},
                    {{"total"}}};
@@ -62,6 +64,50 @@ std::string allowances(const Order& order, const NumberStyle& style) {
   return "\nWhat the needs are made of\n" + text_of(table);
 }
 
+/// What the adhesive of the run comes to with one of the lips.
+std::vector<std::string> range_row(const std::string& name,
+                                   const std::optional<AdhesiveAmounts>& amounts,
+                                   const Job& job) {
+  if (!amounts) return {name, "-", "-", "-", "-"};
+  const auto part_of = [&](const AdhesiveAmounts& of) {
+    return adhesive_order(*job.joint.adhesive, of, job.order->boats,
+                          guns_of(job.joint));
+  };
+  const auto cost = [](const OrderPart& part) {
+    double sum = 0;
+    for (const OrderLine& line : part.lines) sum += line.total.value_or(0);
+    return sum;
+  };
+  const OrderPart part = part_of(*amounts);
+  std::optional<double> total = job.order->total;
+  if (total) *total += cost(part) - cost(part_of(job.adhesive->nominal));
+  return {name, at_most_decimals(part.lines[0].need, 0),
+          fmt::format("{}", part.lines[0].packs),
+          fmt::format("{}", part.lines[1].packs), money(total)};
+}
+
+std::string range_text(const Job& job, const NumberStyle& style) {
+  const std::string shift = style.size_with_unit(lip_shift);
+  TextTable table;
+  table.columns = {{{"how the lip stands, all boats"}, Align::Left},
+                   {{"ml"}},
+                   {{"packs"}},
+                   {{"nozzles"}},
+                   {{"order in all"}}};
+  const AdhesivePlan& plan = *job.adhesive;
+  table.rows = {range_row("least: " + shift + " closer", plan.least, job),
+                range_row("nominal: as drawn", plan.nominal, job),
+                range_row("most: " + shift + " further off", plan.most, job)};
+  return "\nThe range, and why\n" + text_of(table) +
+         wrapped(
+             "Hulls out of shape take more or less than the drawing. Order the "
+             "nominal, "
+             "have the difference up to the most within reach of a further order, and "
+             "read the gaps of the first boats before the next lot (common practice, "
+             "no "
+             "source).");
+}
+
 std::string shelf_text(const ShelfCap& shelf) {
   return "\n" +
          wrapped(fmt::format(
@@ -77,14 +123,17 @@ std::string shelf_text(const ShelfCap& shelf) {
 std::string order_text(const Job& job, const NumberStyle& style) {
   const Order& order = *job.order;
   std::string text =
-      wrapped(
-          fmt::format("To buy for {}. Packs and boxes are rounded up once, for the "
-                      "whole run, for the joint as drawn (nominal). An opened pack "
-                      "of adhesive is kept for the next boat; its size is what comes "
-                      "out of it. Prices are as the joint file gives them; \"-\" is "
-                      "a price not given.",
-                      counted(order.boats, "boat"))) +
-      "\n" + lines(order, style) + allowances(order, style);
+      wrapped(fmt::format(
+          "To buy for {}. Packs and boxes are rounded up once, for the "
+          "whole run, for the joint as drawn (nominal). An opened pack "
+          "of adhesive is kept for the next boat, each gun's its own. A pack "
+          "of adhesive is sold as {} ml, of which {} ml comes out. Prices are as the "
+          "joint file gives them; \"-\" is "
+          "a price not given.",
+          counted(order.boats, "boat"),
+          at_most_decimals(job.joint.adhesive->pack.in_ml(), 1),
+          at_most_decimals(job.joint.adhesive->pack_usable.in_ml(), 1))) +
+      "\n" + lines(order, style) + range_text(job, style) + allowances(order, style);
   if (order.shelf) text += shelf_text(*order.shelf);
   return text;
 }

@@ -99,7 +99,7 @@ std::vector<Document> documents(const Job& job, const ReportStyle& style) {
   if (job.adhesive) add("adhesive.txt", Subject::Adhesive);
   if (job.order) {
     add("order.txt", Subject::Order);
-    files.push_back({"order.csv", order_csv(*job.order)});
+    files.push_back({"order.csv", order_csv(*job.order, *job.joint.adhesive)});
     files.push_back({"order-allowances.csv", allowances_csv(*job.order)});
   }
   files.push_back({"result.json", result_json(job)});

@@ -61,6 +61,7 @@ void set_kind(lxw_format* format, CellKind kind) {
       format_set_align(format, LXW_ALIGN_VERTICAL_BOTTOM);
       if (kind == CellKind::Heading) format_set_align(format, LXW_ALIGN_RIGHT);
       format_set_bottom(format, LXW_BORDER_MEDIUM);
+      format_set_left(format, LXW_BORDER_HAIR);
       break;
     case CellKind::Figure:
       format_set_bottom(format, LXW_BORDER_HAIR);
@@ -74,6 +75,7 @@ void set_kind(lxw_format* format, CellKind kind) {
       break;
     case CellKind::Input:
       format_set_border(format, LXW_BORDER_MEDIUM);
+      format_set_unlocked(format);
       format_set_bg_color(format, input_fill);
       format_set_text_wrap(format);
       break;
@@ -120,6 +122,10 @@ BookPage Book::page(const std::string& name) {
   worksheet_set_paper(sheet, style_.paper == Paper::A4 ? a4 : letter);
   worksheet_set_margins(sheet, 0.5, 0.5, 0.6, 0.7);
   worksheet_fit_to_pages(sheet, 1, 0);
+  // without a password: against slips of the hand; inputs and widths stay free
+  lxw_protection protection{};
+  protection.format_columns = protection.format_rows = LXW_TRUE;
+  worksheet_protect(sheet, nullptr, &protection);
   worksheet_gridlines(sheet, LXW_HIDE_ALL_GRIDLINES);
   const std::string footer =
       fmt::format("&L{}&C{}&Rpage &P of &N", margin_text(title_), name);

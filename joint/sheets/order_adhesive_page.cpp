@@ -68,14 +68,19 @@ const std::vector<Line>& volume_lines() {
       {"waste", "+ waste", "ml", figure, tenths, "={laid}*waste_share", nullptr,
        allowance<3>, "its share of what is laid"},
       {"purge", "+ nozzle purge", "ml", figure, tenths, "={nozzles}*nozzle_purge_ml",
-       nullptr, allowance<4>, "what each fresh nozzle takes"},
-      {"needed", "= needed", "ml", total, tenths, "={laid}+{waste}+{purge}", nullptr,
+       "=boats*{boat_nozzles}*nozzle_purge_ml", allowance<4>,
+       "what each fresh nozzle takes"},
+      {"again", "+ part packs begun with a fresh nozzle", "ml", figure, tenths, "=0",
+       "=({nozzles}-boats*{boat_nozzles})*nozzle_purge_ml", allowance<5>,
+       "of the nozzles that boats one by one would not take"},
+      {"needed", "= needed", "ml", total, tenths, "={laid}+{waste}+{purge}+{again}",
+       nullptr,
        [](const OrderPart& part, const Adhesive&) -> std::optional<double> {
          return part.lines[0].need;
        },
        "what has to come out of the packs"},
       {"rounding", "+ pack rounding", "ml", figure, tenths,
-       "={packs}*pack_usable_ml-{needed}", nullptr, allowance<5>,
+       "={packs}*pack_usable_ml-{needed}", nullptr, allowance<6>,
        "up to whole packs; once for the run: an opened pack is kept for the next boat"},
       {"usable", "= comes out of the packs", "ml", total, tenths,
        "={needed}+{rounding}", nullptr,
@@ -84,7 +89,7 @@ const std::vector<Line>& volume_lines() {
        },
        ""},
       {"residue", "+ residue in the packs", "ml", figure, tenths,
-       "={packs}*(pack_ml-pack_usable_ml)", nullptr, allowance<6>,
+       "={packs}*(pack_ml-pack_usable_ml)", nullptr, allowance<7>,
        "does not come out of them"},
       {"bought", "= in the packs", "ml", total, tenths, "={usable}+{residue}", nullptr,
        [](const OrderPart& part, const Adhesive& adhesive) -> std::optional<double> {
@@ -100,11 +105,14 @@ const std::vector<Line>& bought_lines() {
       {"nozzles", "mixer nozzles", "pieces", figure, CellNumber::Whole,
        "=IF(pack_usable_ml>nozzle_purge_ml,MAX(1,ROUNDUP({laid}*(1+waste_share)/"
        "(pack_usable_ml-nozzle_purge_ml)*(1-1E-9),0)),NA())",
-       "=boats*{boat_nozzles}",
+       "=IF(pack_usable_ml>nozzle_purge_ml,MAX(boats*{boat_nozzles},ROUNDUP(({laid}*"
+       "(1+waste_share)+guns*(boats-1)*nozzle_purge_ml)/(pack_usable_ml-"
+       "nozzle_purge_ml)*(1-1E-9),0)+guns*(boats-1)),NA())",
        [](const OrderPart& part, const Adhesive&) -> std::optional<double> {
          return part.lines[1].need;
        },
-       "one a pack that one boat alone would open; each boat starts with fresh ones"},
+       "one a pack; each boat starts with fresh ones, so a part pack on a gun takes "
+       "one again"},
       {"packs", "packs to buy", "packs", figure, CellNumber::Whole,
        "=ROUNDUP({needed}/pack_usable_ml*(1-1E-9),0)", nullptr,
        [](const OrderPart& part, const Adhesive&) { return packs(part); },
@@ -171,7 +179,7 @@ void write_column(BookPage& page,
       continue;
     }
     const OrderPart part =
-        adhesive_order(adhesive, *lip.amounts, where.run ? figures.rules().boats : 1);
+        figures.part(*lip.amounts, where.run ? figures.rules().boats : 1);
     const char* formula = where.run && row.line->run_formula != nullptr
                               ? row.line->run_formula
                               : row.line->formula;

@@ -42,8 +42,8 @@ void write_price(BookPage& page,
                  const FastenerPieces& pieces,
                  const OrderLine& line) {
   if (pieces.boxed)
-    page.formula({row, 8}, "=IF(box_price=\"\",\"\",box_price)", line.price,
-                 {CellKind::Figure, CellNumber::Price});
+    page.formula({row, 8}, "=IF(OR(box_price=\"\",box_size=\"\"),\"\",box_price)",
+                 line.price, {CellKind::Figure, CellNumber::Price});
   else
     page.input({row, 8}, std::nullopt, CellNumber::Price);
   page.formula(

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "joint/documents/check_text.h"
+#include "joint/documents/wording.h"
 
 namespace sheerlap {
 namespace {
@@ -44,6 +45,10 @@ OrderFigures order_figures(const Job& job, const SheetStyle& style) {
       style.report.date};
 }
 
+OrderPart OrderFigures::part(const AdhesiveAmounts& amounts, std::size_t boats) const {
+  return adhesive_order(adhesive(), amounts, boats, guns_of(job.joint));
+}
+
 OrderPages::OrderPages(Book& book)
     : inputs(book.page("Inputs")),
       order(book.page("Order")),
@@ -64,10 +69,17 @@ std::size_t write_head(BookPage& page,
                  {CellKind::Title});
   page.paragraph(row++, last_column,
                  verdict_line(figures.job.checks) +
+                     fmt::format(" As worked out by the program for {}: it does not "
+                                 "follow the page Inputs.",
+                                 counted(figures.rules().boats, "boat")) +
                      (figures.date ? " Dated " + *figures.date + "." : ""),
                  {CellKind::Strong});
   page.paragraph(row++, last_column, words);
-  return row + 1;
+  page.word_formula({row++, 0},
+                    "=IF(stopped,\"STOP: these inputs cannot be worked with; see the "
+                    "foot of the page Inputs.\",\"\")",
+                    "", {CellKind::Strong, CellNumber::Whole});
+  return row;
 }
 
 }  // namespace sheerlap

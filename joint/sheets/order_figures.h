@@ -53,6 +53,11 @@ struct OrderFigures {
   const Adhesive& adhesive() const { return *job.joint.adhesive; }
   const OrderRules& rules() const { return *job.joint.order; }
   const Order& order() const { return *job.order; }
+  /// What the run takes of the adhesive with one of the lips, or so many boats.
+  OrderPart part(const AdhesiveAmounts& amounts, std::size_t boats) const;
+  OrderPart part(const AdhesiveAmounts& amounts) const {
+    return part(amounts, rules().boats);
+  }
 };
 
 /// @param job  with its adhesive plan, schedule and order

@@ -19,6 +19,7 @@ struct InputRow {
   std::optional<double> value;
   CellNumber number;
   CellLimits limits;
+  bool given = true;  ///< false: the value is ours, for the joint file has none
 };
 
 /// Inputs that belong together.
@@ -32,12 +33,15 @@ CellLimits from_zero() { return {0, endless, false, "0 or more."}; }
 CellLimits above_zero() { return {1e-9, endless, false, "More than 0."}; }
 CellLimits count() { return {1, 1e6, true, "A whole number from 1 to a million."}; }
 
-InputGroup run_inputs(const OrderRules& rules) {
+InputGroup run_inputs(const OrderRules& rules, const Joint& joint) {
   return {"The run of boats",
           {{"boats", "order.boats", "boats to order for", "boats",
             static_cast<double>(rules.boats), CellNumber::Whole, count()},
            {"boats_a_month", "order.boats_a_month", "boats built in a month", "boats",
-            rules.boats_a_month, CellNumber::None, above_zero()}}};
+            rules.boats_a_month, CellNumber::None, above_zero()},
+           {"guns", "shop.guns", "guns, each with an open pack of its own", "guns",
+            static_cast<double>(guns_of(joint)), CellNumber::Whole, count(),
+            joint.shop.has_value()}}};
 }
 
 InputGroup allowance_inputs(const Adhesive& adhesive) {
@@ -52,9 +56,10 @@ InputGroup pack_inputs(const Adhesive& adhesive) {
   std::optional<double> days;
   if (adhesive.shelf_life) days = adhesive.shelf_life->in_days();
   return {"Adhesive: the pack",
-          {{"pack_ml", "adhesive.pack", "in one pack", "ml", adhesive.pack.in_ml(),
-            CellNumber::Tenths, above_zero()},
-           {"pack_usable_ml", "adhesive.pack_usable", "comes out of a pack", "ml",
+          {{"pack_ml", "adhesive.pack", "in one pack, as sold: change the next with it",
+            "ml", adhesive.pack.in_ml(), CellNumber::Tenths, above_zero()},
+           {"pack_usable_ml", "adhesive.pack_usable",
+            "comes out of a pack: change the one above with it", "ml",
             adhesive.pack_usable.in_ml(), CellNumber::Tenths, above_zero()},
            {"nozzle_purge_ml", "adhesive.nozzle_purge", "lost at each fresh nozzle",
             "ml", adhesive.nozzle_purge.in_ml(), CellNumber::Tenths, from_zero()},
@@ -74,7 +79,7 @@ InputGroup fastener_inputs(const FastenerChoice& choice, const OrderRules& rules
   return {"Fasteners",
           {{"spare_share", "order.spare", "spares", "of the fasteners in the boats",
             rules.spare, CellNumber::Share, share()},
-           {"box_size", "fastener.box", "fasteners in a box; empty: by the piece",
+           {"box_size", "fastener.box", "fasteners in a box; a box price needs it",
             "pieces", box, CellNumber::Whole, count()},
            {"box_price", "fastener.box_price", "price of a box", "your currency",
             choice.box_price, CellNumber::Price, from_zero()}}};
@@ -95,28 +100,32 @@ void write_row(BookPage& page,
   const auto used =
       std::find_if(defaults.begin(), defaults.end(),
                    [&](const DefaultUsed& one) { return one.key == input.key; });
+  const bool given = input.given && input.value.has_value();
   const bool by_default = used != defaults.end();
-  page.text({row, 4},
-            by_default    ? "default"
-            : input.value ? "yours"
-                          : "not given",
-            figure);
+  page.text({row, 4}, by_default ? "default" : given ? "yours" : "not given", figure);
   page.text({row, 5},
-            by_default    ? figures.style.sentence(used->why)
-            : input.value ? fmt::format("the joint file: {}", input.key)
-                          : fmt::format("the joint file has no {}", input.key),
+            by_default ? figures.style.sentence(used->why)
+            : given    ? fmt::format("the joint file: {}", input.key)
+                       : fmt::format("the joint file has no {}", input.key),
             figure);
   book.define(input.name, page.reference({row, 1}));
 }
 
-/// Whether the inputs, as they stand, can be worked with.
+/// 0 where the inputs can be worked with, 1 where the program would refuse them.
+constexpr const char* cannot_be_worked_with =
+    "=IF(IFERROR(AND(COUNT(boats,guns,squeeze_out,waste_share,spare_share,pack_ml,"
+    "pack_usable_ml,nozzle_purge_ml)=8,boats>=1,boats=INT(boats),guns>=1,"
+    "guns=INT(guns),squeeze_out>=0,squeeze_out<=1,waste_share>=0,waste_share<=1,"
+    "spare_share>=0,spare_share<=1,nozzle_purge_ml>=0,pack_usable_ml<=pack_ml,"
+    "nozzle_purge_ml<pack_usable_ml,OR(box_size=\"\",box_size>=1),OR(box_price=\"\","
+    "box_size<>\"\"),N(pack_price)>=0,N(nozzle_price)>=0,N(box_price)>=0),FALSE),0,1)";
+
+/// What it says of them.
 constexpr const char* input_check =
-    "=IF(AND(boats>=1,boats=INT(boats),squeeze_out>=0,squeeze_out<=1,waste_share>=0,"
-    "waste_share<=1,spare_share>=0,spare_share<=1,nozzle_purge_ml>=0,"
-    "pack_usable_ml<=pack_ml,nozzle_purge_ml<pack_usable_ml),"
-    "\"The inputs can be worked with.\","
-    "\"STOP: boats must be whole and 1 or more, shares from 0 to 100 %, what comes out "
-    "of a pack no more than is in it, and more than is lost at a nozzle.\")";
+    "=IF(stopped,\"STOP: boats and guns must be whole and 1 or more, shares from 0 to "
+    "100 %, what comes out of a pack no more than is in it, and more than is lost at a "
+    "nozzle; a box price needs the fasteners in a box.\",\"The inputs can be worked "
+    "with.\")";
 
 /// Whether the squeeze-out is one the table of beads is cut for.
 std::string exact_formula(const SectionBands& bands, double own) {
@@ -148,14 +157,19 @@ void write_inputs(BookPage& page, Book& book, const OrderFigures& figures) {
                 {0, 2, 3, 4, 5});
   const std::size_t heading = row++;
   for (const InputGroup& group :
-       {run_inputs(figures.rules()), allowance_inputs(figures.adhesive()),
-        pack_inputs(figures.adhesive()),
+       {run_inputs(figures.rules(), figures.job.joint),
+        allowance_inputs(figures.adhesive()), pack_inputs(figures.adhesive()),
         fastener_inputs(figures.job.joint.fastener, figures.rules())}) {
     page.text({++row, 0}, group.heading, {CellKind::Strong});
     for (const InputRow& input : group.rows)
       write_row(page, book, ++row, input, figures);
     ++row;
   }
+  page.text({++row, 0}, "1 if these inputs cannot be worked with, or 0",
+            {CellKind::Figure});
+  page.formula({row, 1}, cannot_be_worked_with, 0,
+               {CellKind::Figure, CellNumber::Whole});
+  book.define("stopped", page.reference({row, 1}));
   page.word_formula({++row, 0}, input_check, "The inputs can be worked with.", {});
   page.word_formula({++row, 0},
                     exact_formula(figures.bands, figures.adhesive().squeeze_out),

@@ -1,5 +1,6 @@
 #include "joint/documents/cautions.h"
 #include "joint/documents/check_text.h"
+#include "joint/documents/wording.h"
 #include "joint/sheets/order_pages.h"
 
 namespace sheerlap {
@@ -55,7 +56,10 @@ void write_notes(BookPage& page, const OrderFigures& figures) {
   const auto checks = paragraphs(check_list(figures.job.checks, figures.style));
   if (!checks.empty()) {
     row++;
-    section(checks.front().c_str());
+    section((checks.front() + ", as worked out by the program for " +
+             counted(figures.rules().boats, "boat") +
+             "; they do not follow the page Inputs")
+                .c_str());
     for (std::size_t i = 1; i < checks.size(); ++i)
       page.paragraph(row++, last_column, checks[i]);
   }

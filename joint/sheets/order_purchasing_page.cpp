@@ -71,7 +71,7 @@ SplitCells write_split(BookPage& page,
     return shelf ? std::optional(static_cast<double>((*shelf).*member)) : std::nullopt;
   };
   write_fact(page, row, "boats built within the shelf life",
-             "=IF(OR(shelf_life_days=\"\",boats_a_month=\"\"),\"\","
+             "=IF(OR(stopped,shelf_life_days=\"\",boats_a_month=\"\"),\"\","
              "boats_a_month*shelf_life_days/(365.25/12))",
              of(&ShelfCap::boats), CellNumber::Tenths);
   write_fact(
@@ -103,9 +103,10 @@ std::optional<Delivery> delivery(std::size_t number, const OrderFigures& figures
   const auto all = static_cast<double>(order.lines[0].packs);
   Delivery one;
   one.packs = std::min(static_cast<double>(order.shelf->packs), all - before);
-  one.first_boat = std::floor(before * figures.adhesive().pack_usable.in_ml() /
-                              figures.job.adhesive->nominal.boat.in_ml() * (1 + 1e-9)) +
-                   1;
+  one.first_boat =
+      std::floor(before * figures.adhesive().pack_usable.in_ml() / order.lines[0].need *
+                 static_cast<double>(order.boats) * (1 + 1e-9)) +
+      1;
   one.day = (one.first_boat - 1) / *figures.rules().boats_a_month * days_a_month;
   return one;
 }
@@ -127,11 +128,12 @@ void write_delivery(BookPage& page,
                            "{1}*{2})))",
                            cells.deliveries, number, cells.most_packs),
                of(&Delivery::packs), whole);
-  page.formula({row, 2},
-               fmt::format("=IF({}=\"\",\"\",INT({}*{}*pack_usable_ml/boat_nominal*"
-                           "(1+1E-9))+1)",
-                           packs, number, cells.most_packs),
-               of(&Delivery::first_boat), whole);
+  page.formula(
+      {row, 2},
+      fmt::format("=IF({}=\"\",\"\",INT({}*{}*pack_usable_ml*boats/need_nominal*"
+                  "(1+1E-9))+1)",
+                  packs, number, cells.most_packs),
+      of(&Delivery::first_boat), whole);
   page.formula({row, 3},
                fmt::format("=IF({}=\"\",\"\",({}-1)/boats_a_month*365.25/12)", packs,
                            address({row, 2})),
@@ -171,9 +173,10 @@ void write_purchasing(BookPage& page,
   page.word_formula(
       {row, 0},
       fmt::format(
-          "=IF({0}=\"\",\"Shelf life or boats a month is not given: no split.\","
+          "=IF(stopped,\"\",IF({0}=\"\",\"Shelf life or boats a month is not given: no "
+          "split.\","
           "IF({0}<1,\"STOP: a delivery expires before one boat has used it up."
-          "\",IF({1}>{2},\"There are more deliveries than lines below.\",\"\")))",
+          "\",IF({1}>{2},\"There are more deliveries than lines below.\",\"\"))))",
           cells.boats, cells.deliveries, most_deliveries),
       split_words(figures), {});
   page.headings(

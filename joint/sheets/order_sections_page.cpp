@@ -75,7 +75,7 @@ void write_sections(BookPage& page, Book& book, const OrderFigures& figures) {
       "lines are for the screen and are not printed.");
   page.headings(row, headings(figures.unit), {});
   page.freeze({row + 1, 1});
-  page.print({row, last_column}, std::nullopt);
+  page.print({row - 1, last_column}, std::nullopt);
   const std::size_t first = row + 1;
   for (const SectionBand& band : figures.bands.bands)
     write_band(page, ++row, band, figures);

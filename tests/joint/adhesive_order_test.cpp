@@ -1,6 +1,8 @@
 #include "joint/adhesive_order.h"
 
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
+#include <vector>
 
 namespace sheerlap {
 namespace {
@@ -25,31 +27,119 @@ AdhesiveAmounts boat() {
   return amounts_of(Volume::ml(900), Volume::ml(1200), paste());
 }
 
+/// A run worked through gun by gun, as a shop would.
+struct Worked {
+  std::size_t nozzles = 0;
+  double short_of_ml = 0;  ///< what could not be laid, for there was no pack left
+};
+
+/// A gun with what is left in its open pack.
+struct Gun {
+  double open_pack = 0;  ///< ml
+  bool nozzle_on = false;
+};
+
+/// What one gun does on a boat with its open pack, and then with packs from the shelf;
+/// what is left of a pack and no more than a nozzle takes is thrown away.
+void lay(double& to_lay, Gun& gun, std::size_t& shelf, Worked& worked) {
+  const double purge = paste().nozzle_purge.in_ml();
+  while (to_lay > 1e-9) {
+    if (gun.open_pack <= (gun.nozzle_on ? 0 : purge) + 1e-9) {
+      if (shelf == 0) return;
+      gun = {paste().pack_usable.in_ml(), false};
+      --shelf;
+    }
+    if (!gun.nozzle_on) {
+      gun = {gun.open_pack - purge, true};
+      ++worked.nozzles;
+    }
+    const double laid = std::min(to_lay, gun.open_pack);
+    gun.open_pack -= laid;
+    to_lay -= laid;
+  }
+}
+
+/// @param shares  of each boat that the guns lay, in turn; a gun with a pack lays what
+///                another has to leave
+Worked work_through(const AdhesiveAmounts& amounts,
+                    std::size_t boats,
+                    const std::vector<double>& shares,
+                    std::size_t shelf) {
+  Worked worked;
+  std::vector<Gun> guns(shares.size());
+  for (std::size_t boat = 0; boat < boats; ++boat) {
+    double left = 0;
+    for (std::size_t gun = 0; gun < guns.size(); ++gun) {
+      // each boat is shared out another way
+      double to_lay = amounts.bead.in_ml() * (1 + paste().waste) *
+                      shares[(gun + boat) % shares.size()];
+      lay(to_lay, guns[gun], shelf, worked);
+      left += to_lay;
+    }
+    for (Gun& gun : guns) lay(left, gun, shelf, worked);
+    for (Gun& gun : guns) gun.nozzle_on = false;
+    worked.short_of_ml += left;
+  }
+  return worked;
+}
+
 BOOST_AUTO_TEST_SUITE(adhesive_order_suite)
 
 BOOST_AUTO_TEST_CASE(packs_are_rounded_up_once_for_the_run) {
   const struct {
-    std::size_t boats, packs;
+    std::size_t boats, guns, packs, nozzles;
     const char* working;
   } rows[] = {
-      {1, 4, "derived: 1380 / 430 = 3.21"},
-      {10, 33, "derived: 13800 / 430 = 32.1, not 10 x 4"},
-      {43, 138, "derived: 59340 / 430 = 138 exactly"},
-      {120, 386, "derived: 165600 / 430 = 385.1"},
+      {1, 1, 4, 4, "derived: 1260 / 400 = 3.15; 1380 / 430 = 3.21"},
+      {10, 1, 33, 42, "derived: (12600 + 9 x 30) / 400 = 32.2; 13860 / 430 = 32.2"},
+      {10, 2, 33, 51, "derived: (12600 + 18 x 30) / 400 = 32.9; 33 + 18"},
+      {27, 1, 87, 113, "derived: (34020 + 26 x 30) / 400 = 87 exactly; 37410 / 430"},
+      {120, 1, 387, 506, "derived: (151200 + 119 x 30) / 400 = 386.9; 387 + 119"},
   };
   for (const auto& row : rows) BOOST_TEST_CONTEXT(row.working) {
-      const OrderPart part = adhesive_order(paste(), boat(), row.boats);
+      const OrderPart part = adhesive_order(paste(), boat(), row.boats, row.guns);
       BOOST_TEST_REQUIRE(part.lines.size() == 2u);
       BOOST_TEST(part.lines[0].packs == row.packs);
       BOOST_TEST(*part.lines[0].total == 34.0 * static_cast<double>(row.packs));
       BOOST_TEST(part.lines[1].item == "mixer nozzle");
-      BOOST_TEST(part.lines[1].packs == 4 * row.boats);
+      BOOST_TEST(part.lines[1].packs == row.nozzles);
       BOOST_TEST(!part.lines[1].total.has_value());
     }
 }
 
+BOOST_AUTO_TEST_CASE(a_run_worked_through_gun_by_gun_never_wants_a_pack_or_a_nozzle) {
+  // property: a simulation of the run, however much a boat takes and the guns share it
+  const std::vector<std::vector<double>> crews{
+      {1}, {0.5, 0.5}, {0.8, 0.2}, {0.34, 0.33, 0.33}, {1, 0}};
+  for (const double bead : {90.0, 381.0, 1200.0, 1523.81, 2370.0})
+    for (const std::size_t boats : {1u, 2u, 9u, 27u, 120u})
+      for (const auto& shares : crews)
+        BOOST_TEST_CONTEXT(bead << " ml, " << boats << " boats, " << shares.size()
+                                << " guns") {
+          const AdhesiveAmounts amounts =
+              amounts_of(Volume::ml(bead / 2), Volume::ml(bead), paste());
+          const OrderPart part = adhesive_order(paste(), amounts, boats, shares.size());
+          const Worked worked =
+              work_through(amounts, boats, shares, part.lines[0].packs);
+          BOOST_TEST(worked.short_of_ml < 1e-6);
+          BOOST_TEST(worked.nozzles <= part.lines[1].packs);
+        }
+}
+
+BOOST_AUTO_TEST_CASE(part_packs_are_counted_as_they_come_about) {
+  // derived: 1260 of 400 a boat leaves 340, 250, 160, 70, 380, 290, 200 and 110 ml
+  // after each of eight boats: eight part packs; (11340 + 240) / 400 = 28.95, 29 + 8
+  // nozzles, where boat by boat it would be 36
+  const OrderPart part = adhesive_order(paste(), boat(), 9, 1);
+  BOOST_TEST(part.lines[0].packs == 29u);
+  BOOST_TEST(part.lines[1].packs == 37u);
+  BOOST_TEST(work_through(boat(), 9, {1}, 29).nozzles == 37u);
+  // with a pack less the run cannot be finished
+  BOOST_TEST(work_through(boat(), 9, {1}, 28).short_of_ml > 0);
+}
+
 BOOST_AUTO_TEST_CASE(every_allowance_is_a_line_of_its_own) {
-  const OrderPart part = adhesive_order(paste(), boat(), 10);
+  const OrderPart part = adhesive_order(paste(), boat(), 10, 1);
   const struct {
     const char* what;
     double amount;  // ml
@@ -60,10 +150,11 @@ BOOST_AUTO_TEST_CASE(every_allowance_is_a_line_of_its_own) {
       {"bead rounding", 2100, "derived: 12000 - 9900"},
       {"waste", 600, "derived: 5 % of 12000"},
       {"nozzle purge", 1200, "derived: 40 x 30"},
-      {"pack rounding", 390, "derived: 33 x 430 - 13800"},
+      {"part packs begun with a fresh nozzle", 60, "derived: 42 - 40, 30 each"},
+      {"pack rounding", 330, "derived: 33 x 430 - 13860"},
       {"residue in the packs", 1980, "derived: 33 x 60"},
   };
-  BOOST_TEST_REQUIRE(part.allowances.size() == std::size(rows) + 1);
+  BOOST_TEST_REQUIRE(part.allowances.size() == std::size(rows) + 2);
   for (std::size_t i = 0; i < std::size(rows); ++i)
     BOOST_TEST_CONTEXT(rows[i].working) {
       BOOST_TEST(part.allowances[i].item == "paste");
@@ -76,7 +167,7 @@ BOOST_AUTO_TEST_CASE(every_allowance_is_a_line_of_its_own) {
 BOOST_AUTO_TEST_CASE(the_allowances_sum_to_the_need_and_with_rounding_to_the_packs) {
   // property, whatever the run
   for (const std::size_t boats : {1u, 7u, 120u, 999u}) {
-    const OrderPart part = adhesive_order(paste(), boat(), boats);
+    const OrderPart part = adhesive_order(paste(), boat(), boats, 2);
     const OrderLine& line = part.lines[0];
     double sum = 0;
     for (const Allowance& allowance : part.allowances) {

@@ -60,10 +60,12 @@ BOOST_AUTO_TEST_CASE(inches_change_the_heads_and_the_lengths) {
 }
 
 BOOST_AUTO_TEST_CASE(an_order_leaves_prices_that_are_not_known_empty) {
-  BOOST_TEST(order_csv(*sample_job().order) ==
-             "item,need,unit,pack_size,packs,price,total\r\n"
-             "two-part paste,270,packs,1,270,34.00,9180.00\r\n"
-             "ST4.8 x 19 mm tapping screw,630,pieces,100,7,,\r\n");
+  Adhesive paste;
+  paste.pack = Volume::ml(490);
+  BOOST_TEST(order_csv(*sample_job().order, paste) ==
+             "item,need,unit,pack_size,packs,price,total,sold_as\r\n"
+             "two-part paste,270,packs,1,270,34.00,9180.00,490\r\n"
+             "ST4.8 x 19 mm tapping screw,630,pieces,100,7,,,100\r\n");
 }
 
 BOOST_AUTO_TEST_CASE(allowances_name_the_item_they_belong_to) {

@@ -20,6 +20,7 @@ Joint sample_joint() {
   joint.adhesive->gap_max = Length::mm(8);
   joint.adhesive->squeeze_out = 0.1;
   joint.adhesive->waste = 0.05;
+  joint.adhesive->pack = Volume::ml(490);
   joint.adhesive->pack_usable = Volume::ml(430);
   joint.adhesive->nozzle_purge = Volume::ml(30);
   joint.fastener.size = "ST4.8";

@@ -159,16 +159,16 @@ def order_figures(book, result, where):
     boats = rows[names[0]][4]
     for name, line in zip(names, lines):
         row = rows[name]
-        for at, key in ((5, "need"), (6, "pack_size"), (7, "packs"), (9, "price"),
-                        (10, "total")):
+        for at, key in ((5, "need"), (7, "pack_size"), (8, "packs"), (10, "price"),
+                        (11, "total")):
             same(f"{where}, {name}: {key}", row[at], line[key])
         same(f"{where}, {name}: unit", row[0], line["unit"])
-        same(f"{where}, {name}: surplus", row[8],
+        same(f"{where}, {name}: surplus", row[9],
              line["packs"] * line["pack_size"] - line["need"])
         same(f"{where}, {name}: gross in a boat", row[3], line["need"] / boats)
     total = rows[names[-1]]
-    same(f"{where}: total", total[10], result["order_total"])
-    same(f"{where}: for each boat", total[11], result["order_per_boat"])
+    same(f"{where}: total", total[11], result["order_total"])
+    same(f"{where}: for each boat", total[12], result["order_per_boat"])
     split = table(book["Purchasing"], "Adhesive, split by its shelf life")
     shelf = result["order_shelf"] or {"boats": None, "packs": None, "deliveries": None}
     for value, key in zip(split.values(), ("boats", "packs", "deliveries")):
@@ -229,8 +229,8 @@ CHANGES = {
     "allowances": ({"squeeze_out": 0.07, "waste_share": 0.08, "spare_share": 0.031},
                    [("adhesive", "squeeze_out", "0.07"), ("adhesive", "waste", "0.08"),
                     ("order", "spare", "0.031")]),
-    "boats": ({"boats": 37, "boats_a_month": 0.4},
-              [("order", "boats", "37"), ("order", "boats_a_month", "0.4")]),
+    "boats": ({"boats": 37, "boats_a_month": 0.4, "guns": 3},
+              [("shop", "guns", "3"), ("order", "boats", "37"), ("order", "boats_a_month", "0.4")]),
     "prices": ({"pack_price": 29.45, "box_price": 12.5, "nozzle_price": None},
                [("adhesive", "pack_price", "29.45"), ("fastener", "box_price", "12.5"),
                 ("adhesive", "nozzle_price", None)]),
@@ -258,6 +258,43 @@ def hostile_texts(path):
         wrong.append(f"a name that starts with @ is written as {item.data_type!r}")
 
 
+# inputs that the program refuses: no total may be left standing
+REFUSED = {"no box": {"box_size": None}, "half a boat": {"boats": 1.5},
+           "more out than in": {"pack_ml": 400}, "no boats": {"boats": None},
+           "words": {"boats": "many"}}
+
+
+def refused(book, where):
+    """A workbook with inputs that cannot be worked with says so and has no totals."""
+    for page in ("Inputs", "Order", "Purchasing"):
+        words = [cell.value for row in book[page].iter_rows() for cell in row
+                 if isinstance(cell.value, str) and cell.value.startswith("STOP: ")
+                 and "input" in cell.value + page.lower()]
+        if not words:
+            wrong.append(f"{where}: the page {page} does not say STOP")
+    rows = table(book["Order"], "item")
+    rows.update(table(book["Order"], "how the lip stands"))
+    for name, row in rows.items():
+        for value in (row[8], *row[11:14]) if len(row) > 12 and row[0] else row[1:6]:
+            same(f"{where}, {name}: packs and totals", value, None)
+    for name, row in table(book["Purchasing"], "item").items():
+        same(f"{where}, {name}: packs to buy", row[0], None)
+
+
+def protected(path):
+    """Only the cells to fill in can be typed into."""
+    for sheet in openpyxl.load_workbook(path):
+        if not sheet.protection.sheet or sheet.protection.password:
+            wrong.append(f"{sheet.title} is not protected, or with a password")
+        for row in sheet.iter_rows():
+            for cell in row:
+                if str(cell.value).startswith("=") and not cell.protection.locked:
+                    wrong.append(f"{sheet.title} {cell.coordinate} is not locked")
+    book = openpyxl.load_workbook(path)
+    if named(book, "boats").protection.locked:
+        wrong.append("the boats are locked")
+
+
 def main(folder):
     boats = Boats(folder)
     options = {"demo-640": [], "double-ender": [], "pram": ["--units", "in"],
@@ -280,6 +317,12 @@ def main(folder):
         set_inputs(plain[fixture], target, SMALL[0])
         joint = boats.joint(f"{fixture}-changed", fixture, SMALL[1])
         tasks[target] = (f"{fixture}, changed", json.loads(run("order", joint, "--json")))
+    stopped = {}
+    for name, inputs in REFUSED.items():
+        target = os.path.join(folder, f"{name}.xlsx")
+        set_inputs(plain["demo-640"], target, inputs)
+        stopped[target] = name
+    protected(plain["demo-640"])
     between = os.path.join(folder, "between.xlsx")
     set_inputs(plain["demo-640"], between, {"squeeze_out": 0.125})
     laid = [json.loads(run("adhesive", boats.joint(
@@ -297,7 +340,7 @@ def main(folder):
         if b"2024-05-01T12:00:00Z" not in parts.read("docProps/core.xml"):
             wrong.append("the workbook is not dated as the reports are")
 
-    again = recalculated([*plain.values(), *tasks, between, hostile, long], folder)
+    again = recalculated([*plain.values(), *tasks, *stopped, between, hostile, long], folder)
     for fixture, path in plain.items():
         cached_are_recalculated(path, again[path], fixture)
         for book, how in ((again[path], "recalculated"),
@@ -308,6 +351,8 @@ def main(folder):
     for path, (words, result) in tasks.items():
         order_figures(again[path], result, words)
         allowance_figures(again[path], result, words)
+    for path, words in stopped.items():
+        refused(again[path], words)
     has = table(again[between]["Adhesive"], "line")["= laid"][2]
     if not laid[0] <= has <= laid[1] * (1 + SAME):
         wrong.append(f"squeeze-out 12.5 %: {has} ml is not between {laid[0]} and {laid[1]}")
