@@ -16,9 +16,13 @@ namespace {
 /// alone. The sheet of the tables has it among its notes.
 void draw_verdict(DrawnSheet& sheet) {
   const Box body = sheet_area(sheet.page.size()).body;
-  sheet.labels.write(sheet.page, {body.right() - 1, body.top + letter_height::heading},
-                     verdict_line(sheet.job.checks),
-                     {.bold = true, .across = Across::Right});
+  const Point2 at(body.right() - 1, body.top + letter_height::heading);
+  // smaller where the title of a view is long
+  for (const double height : {letter_height::text, letter_height::least})
+    if (sheet.labels.write(
+            sheet.page, at, verdict_line(sheet.job.checks),
+            {.height_mm = height, .bold = true, .across = Across::Right}))
+      return;
 }
 
 }  // namespace
@@ -47,18 +51,21 @@ Result<std::string> drawing(const Job& job, const SheetStyle& style) {
         DrawnSheet first = add_sheet("Joint: general arrangement",
                                      arrangement_scale(job, style.report.unit, size)
                                          .words(LengthUnit::Millimetres));
-        draw_verdict(first);
+        keep_foot_free(first);
         draw_arrangement(first, projection);
+        draw_verdict(first);
+        write_left_out(first);
         title.projection = Projection::None;
         DrawnSheet second =
             add_sheet("Joint: sides laid flat",
                       expanded_scales(job, style.report.unit, size).words());
-        draw_verdict(second);
+        keep_foot_free(second);
         draw_expanded(second);
+        draw_verdict(second);
+        write_left_out(second);
         DrawnSheet third = add_sheet(
             "Joint: sections and tables",
             section_scale(job, style.report.unit, size).words(LengthUnit::Millimetres));
-        third.marks_left_out = first.marks_left_out + second.marks_left_out;
         draw_sections(third);
       });
 }

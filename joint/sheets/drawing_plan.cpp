@@ -15,6 +15,8 @@ namespace {
 constexpr double fit_line_mm = 2.2;
 constexpr double keep_out_mm = 3;
 constexpr double hole_radius_mm = 0.5;
+/// From a hole to where a line to its mark starts.
+constexpr double beside_hole_mm = 0.8;
 /// Of the line of a section, inboard and outboard of the sheer.
 constexpr double cut_mm = 4.5;
 constexpr double cut_out_mm = 1.8;
@@ -93,7 +95,7 @@ class Plan {
       for (double& distance : spots.distances_mm) distance += cut_mm;
       if (!sheet_.labels.write_beside(sheet_.page, spot.on_sheet, -spot.outboard, spots,
                                       place.letter + "-" + place.letter))
-        ++sheet_.marks_left_out;
+        sheet_.left_out.push_back(place.letter + "-" + place.letter);
     }
   }
 
@@ -101,10 +103,21 @@ class Plan {
     for (const DrillStation& station : sheet_.job.schedule->stations) {
       if (station.side != side.name) continue;
       const Spot spot = at(side, station.girth);
-      if (!sheet_.labels.write_beside(sheet_.page, spot.on_sheet, spot.outboard,
-                                      mark_spots, station.mark))
-        ++sheet_.marks_left_out;
+      const auto words = sheet_.labels.write_beside(
+          sheet_.page, spot.on_sheet, spot.outboard, mark_spots, station.mark);
+      if (!words)
+        sheet_.left_out.push_back(station.mark);
+      else if (moved_off(spot.on_sheet, *words))
+        moved_marks_.emplace_back(spot, *words);
     }
+  }
+
+  /// When all words stand: from the holes to those marks that do not stand next to
+  /// theirs.
+  void lead_to_marks() {
+    for (const auto& [spot, words] : moved_marks_)
+      sheet_.labels.lead(sheet_.page, spot.on_sheet + spot.outboard * beside_hole_mm,
+                         words);
   }
 
  private:
@@ -112,6 +125,14 @@ class Plan {
     Point2 on_sheet;
     Vector2 outboard;  ///< on the sheet
   };
+
+  /// Whether words stand further from a hole than the first spot for them is.
+  static bool moved_off(const Point2& hole, const Box& words) {
+    constexpr double more_mm = 1;
+    const Point2 nearest(std::clamp(hole.x(), words.left, words.right()),
+                         std::clamp(hole.y(), words.top, words.bottom()));
+    return (nearest - hole).norm() > mark_spots.distances_mm.front() + more_mm;
+  }
 
   Spot spot_of(const PlanPoint& point) const {
     return {view_.on_sheet(point.point), {point.outboard.x(), -point.outboard.y()}};
@@ -205,7 +226,7 @@ class Plan {
     const auto box = sheet_.labels.write_beside(sheet_.page, spot.on_sheet,
                                                 spot.outboard * way, spots, words);
     if (!box) {
-      ++sheet_.marks_left_out;
+      sheet_.left_out.push_back(words);
       return;
     }
     written_.emplace_back(spot.on_sheet, words);
@@ -216,6 +237,7 @@ class Plan {
   DrawnSheet& sheet_;
   const View& view_;
   std::vector<std::pair<Point2, std::string>> written_;
+  std::vector<std::pair<Spot, Box>> moved_marks_;
 };
 
 void name_hands(DrawnSheet& sheet, const View& view) {
@@ -262,6 +284,7 @@ void draw_plan(DrawnSheet& sheet, const View& view) {
   for (const PerimeterSide& side : sides) plan.draw_keep_outs(side);
   for (const PerimeterSide& side : sides) plan.draw_holes(side);
   for (const PerimeterSide& side : sides) plan.write_marks(side);
+  plan.lead_to_marks();
 }
 
 }  // namespace sheerlap

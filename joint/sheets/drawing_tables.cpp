@@ -109,10 +109,6 @@ void draw_notes(TextColumn& column, const DrawnSheet& sheet) {
       "Edge distances are to the edges as drawn, trim tolerances not taken off. Depths "
       "are straight down from the sheer. Hull below the lap and lip over the sheer are "
       "carried on straight and broken off.");
-  if (sheet.marks_left_out > 0)
-    column.paragraph(fmt::format(
-        "Left out of the views for want of room: {}; see the drilling schedule.",
-        counted(sheet.marks_left_out, "word")));
   for (const std::string& caution : cautions()) column.paragraph(caution);
 }
 

@@ -16,6 +16,29 @@ namespace {
 constexpr double check_strip_mm = 15;
 /// Of the bars from the frame.
 constexpr double bars_in_mm = 2;
+constexpr Lettering foot_lettering{.height_mm = letter_height::least};
+
+/// The line at the foot of the views.
+Box foot_of(PageSize size) {
+  constexpr double line_mm = 3.4;
+  const Box room = view_room(size);
+  return {room.left, room.bottom() - line_mm, room.width, line_mm};
+}
+
+/// As many of the words as go on a line, and how many more there are.
+std::string left_out_words(Page& page,
+                           const std::vector<std::string>& words,
+                           double width_mm) {
+  std::string text;
+  for (std::size_t shown = words.size(); shown > 0; --shown) {
+    text = "Left out for want of room: ";
+    for (std::size_t k = 0; k < shown; ++k) text += (k == 0 ? "" : ", ") + words[k];
+    if (shown < words.size()) text += fmt::format(" and {} more", words.size() - shown);
+    text += "; see the drilling schedule.";
+    if (page.width_of(text, foot_lettering) <= width_mm) break;
+  }
+  return text;
+}
 
 }  // namespace
 
@@ -36,6 +59,20 @@ Box draw_bars(DrawnSheet& sheet) {
 void draw_view_title(DrawnSheet& sheet, double baseline_y, const std::string& words) {
   sheet.labels.write(sheet.page, {view_room(sheet.page.size()).left, baseline_y}, words,
                      {.height_mm = letter_height::heading, .bold = true});
+}
+
+void keep_foot_free(DrawnSheet& sheet) {
+  sheet.labels.take(foot_of(sheet.page.size()));
+}
+
+void write_left_out(DrawnSheet& sheet) {
+  if (sheet.left_out.empty()) return;
+  const Box foot = foot_of(sheet.page.size());
+  Lettering lettering = foot_lettering;
+  lettering.across = Across::Right;
+  sheet.page.fitted({foot.right() - 1, foot.bottom() - 1},
+                    left_out_words(sheet.page, sheet.left_out, foot.width - 2),
+                    foot.width - 2, lettering);
 }
 
 Pen fit_pen(FitVerdict verdict) {

@@ -1,6 +1,5 @@
 #pragma once
 
-#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -19,8 +18,8 @@ struct DrawnSheet {
   Page& page;
   const Job& job;
   const NumberStyle& style;
-  LabelSpace labels;               ///< of the sheet inside its frame
-  std::size_t marks_left_out = 0;  ///< for want of room
+  LabelSpace labels;                       ///< of the sheet inside its frame
+  std::vector<std::string> left_out = {};  ///< words for which there was no room
 
   /// A factor at which polylines keep within this of their line, on paper.
   static constexpr double within_mm = 0.02;
@@ -40,6 +39,12 @@ void draw_view_title(DrawnSheet& sheet, double baseline_y, const std::string& wo
 /// tight, "W" wide, "I" interference.
 Pen fit_pen(FitVerdict verdict);
 std::string fit_letter(FitVerdict verdict);
+
+/// Keeps a line at the foot of the views for `write_left_out`.
+void keep_foot_free(DrawnSheet& sheet);
+/// Names the words left out of the views, on their own sheet; nothing if there are
+/// none.
+void write_left_out(DrawnSheet& sheet);
 
 /// A hole: a dot, or a ring with a cross if it is not to be drilled.
 void draw_hole(Page& page, const Point2& at, double radius_mm, bool drilled);

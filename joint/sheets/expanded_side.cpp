@@ -114,7 +114,7 @@ class ExpandedSide {
                                {.height_mm = letter_height::least,
                                 .upright = Upright::Middle,
                                 .turn_degrees = 90}))
-        ++sheet_.marks_left_out;
+        sheet_.left_out.push_back(station.mark);
     }
   }
 
@@ -126,7 +126,8 @@ class ExpandedSide {
     std::sort(over_.begin(), over_.end(), [](const LedLabel& a, const LedLabel& b) {
       return a.foot.x() < b.foot.x();
     });
-    sheet_.marks_left_out += write_led_labels(page_, sheet_.labels, over_, lines);
+    const auto left_out = write_led_labels(page_, sheet_.labels, over_, lines);
+    sheet_.left_out.insert(sheet_.left_out.end(), left_out.begin(), left_out.end());
   }
 
  private:

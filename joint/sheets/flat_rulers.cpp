@@ -190,7 +190,7 @@ class FlatRulers {
         if (sheet_.labels.write(page_, middle + Vector2(0, down), words,
                                 {.height_mm = letter_height::least, .across = across}))
           return;
-    ++sheet_.marks_left_out;
+    sheet_.left_out.push_back(words);
   }
 
   /// @param where  said behind it
@@ -216,7 +216,7 @@ class FlatRulers {
     if (!sheet_.labels.write(
             page_, {(start + stop) / 2, y - 0.8}, words,
             {.height_mm = letter_height::least, .across = Across::Centre}))
-      ++sheet_.marks_left_out;
+      sheet_.left_out.push_back(words);
   }
 
   DrawnSheet& sheet_;

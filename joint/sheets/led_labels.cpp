@@ -121,19 +121,19 @@ std::vector<std::optional<Placing>> best_of(
 
 }  // namespace
 
-std::size_t write_led_labels(Page& page,
-                             LabelSpace& space,
-                             const std::vector<LedLabel>& labels,
-                             const LabelLines& lines) {
+std::vector<std::string> write_led_labels(Page& page,
+                                          LabelSpace& space,
+                                          const std::vector<LedLabel>& labels,
+                                          const LabelLines& lines) {
   std::vector<std::vector<Placing>> choices;
   choices.reserve(labels.size());
   for (const LedLabel& label : labels)
     choices.push_back(placings(page, space, label, lines));
   const auto best = best_of(choices);
-  std::size_t left_out = 0;
+  std::vector<std::string> left_out;
   for (std::size_t k = 0; k < labels.size(); ++k) {
     if (!best[k]) {
-      ++left_out;
+      left_out.push_back(labels[k].words);
       continue;
     }
     const Placing& placing = *best[k];

@@ -26,10 +26,10 @@ struct LabelLines {
 ///
 /// @param space   what is taken already; the words and leaders are taken too
 /// @param labels  in their order across the sheet
-/// @returns  how many were left out for want of room
-std::size_t write_led_labels(Page& page,
-                             LabelSpace& space,
-                             const std::vector<LedLabel>& labels,
-                             const LabelLines& lines);
+/// @returns  the words left out for want of room
+std::vector<std::string> write_led_labels(Page& page,
+                                          LabelSpace& space,
+                                          const std::vector<LedLabel>& labels,
+                                          const LabelLines& lines);
 
 }  // namespace sheerlap

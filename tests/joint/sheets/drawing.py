@@ -93,14 +93,38 @@ def size(mm, units):
         f"{mm / 25.4:.3f}".rstrip("0").rstrip(".")
 
 
+def left_out(pdf, page):
+    """The note of words left out of a sheet, on that sheet."""
+    found = re.search(r"Left out for want of room: (.*?); see", " ".join(pdf.pages[page].split()))
+    return found[1] if found else ""
+
+
+def nameless(pdf, page):
+    """How many words a sheet says are left out without naming them."""
+    more = re.search(r" and (\d+) more$", left_out(pdf, page))
+    return int(more[1]) if more else 0
+
+
+def marks_are_right(boat, pdf, page):
+    """Each hole's mark stands on the sheet or in its note; returns those in neither."""
+    spoken = {word for number, *_, word in pdf.words() if number == page}
+    named = re.split(r", | and ", left_out(pdf, page))
+    marks = [hole["mark"] for hole in boat.result["schedule"]]
+    for mark in marks:
+        check(not (mark in spoken and mark in named),
+              f"{boat.title}, sheet {page + 1}: {mark} is drawn, and said to be left out")
+    missing = [mark for mark in marks if mark not in spoken and mark not in named]
+    check(len(missing) <= nameless(pdf, page),
+          f"{boat.title}, sheet {page + 1}: neither drawn nor named: {missing}")
+    return missing
+
+
 def words_are_right(boat, pdf, units):
-    """Figures of the result that the sheets must say, but for what they say is left out."""
+    """Figures of the result that the sheets must say, or else name as left out."""
     flat = " ".join(pdf.pages[1].split())
-    left_out = re.search(r"for want of room: (\d+) words?", pdf.pages[2])
-    spare = int(left_out[1]) if left_out else 0
-    spoken = {word for page, *_, word in pdf.words() if page == 1}
     bow_bridges = {}
-    missing = [hole["mark"] for hole in boat.result["schedule"] if hole["mark"] not in spoken]
+    marks_are_right(boat, pdf, 0)
+    missing, spare = marks_are_right(boat, pdf, 1), nameless(pdf, 1)
     for side in boat.result["layout"]["sides"]:
         bridged = {(bridge["from"], bridge["to"]) for bridge in side["bridged"]}
         for run in side["runs"]:

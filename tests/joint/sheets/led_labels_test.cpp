@@ -10,6 +10,7 @@ namespace {
 
 struct Written {
   std::size_t left_out = 0;
+  std::string named;  ///< those left out, each with a comma behind it
   std::string text;
 };
 
@@ -20,8 +21,10 @@ Written written(const std::vector<LedLabel>& labels,
   auto bytes = pdf_bytes({"Labels"}, [&](PdfFile& file) {
     LabelSpace space({0, 0, 210, 297});
     space.take(taken);
-    result.left_out =
+    const auto left_out =
         write_led_labels(file.add_page(small_page(Paper::A4)), space, labels, lines);
+    result.left_out = left_out.size();
+    for (const std::string& words : left_out) result.named += words + ",";
   });
   BOOST_REQUIRE(bytes.has_value());
   result.text = text_of_pdf(*bytes);
@@ -41,12 +44,18 @@ BOOST_AUTO_TEST_CASE(neighbours_stand_aside_so_that_all_can_be_written) {
     BOOST_TEST(result.text.find(words) != std::string::npos, words);
 }
 
-BOOST_AUTO_TEST_CASE(what_has_no_room_is_left_out_and_counted) {
+BOOST_AUTO_TEST_CASE(what_has_no_room_is_left_out_and_named) {
   const Written result =
       written({{{50, 100}, "one"}, {{50, 100}, "two"}, {{50, 100}, "three"}}, {{90}});
   // derived: of words over one point two can stand on one line, left and right of it
   BOOST_TEST(result.left_out >= 1U);
   BOOST_TEST(result.left_out <= 2U);
+  // property: words are written or named, never both
+  for (const std::string words : {"one", "two", "three"}) {
+    const bool is_named = result.named.find(words + ",") != std::string::npos;
+    const bool is_written = result.text.find(words) != std::string::npos;
+    BOOST_TEST(is_named != is_written, words);
+  }
 }
 
 BOOST_AUTO_TEST_CASE(words_and_leaders_keep_clear_of_what_is_there) {
