@@ -75,6 +75,9 @@ std::string caption(const Job& job,
       fmt::format("On {}, {} along the sheer; {}; outboard is to the right.",
                   side_word(place.side->name), style.running(place.sheer_girth),
                   gap_words(job, place, style));
+  if (same_gap_all_round(job))
+    words += fmt::format(" The gap is the same all round, within {}.",
+                         style.size_with_unit(same_gap));
   words += bond_words(job, style);
   if (place.hole == nullptr)
     return words +

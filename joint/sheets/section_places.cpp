@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
+#include <limits>
 
 namespace sheerlap {
 namespace {
@@ -26,7 +28,36 @@ SectionPlace at_gap(const Job& job, const GapAt& gap, std::string what) {
   return place;
 }
 
+/// The least and the greatest of some gaps.
+struct GapSpan {
+  Length least = Length::mm(std::numeric_limits<double>::infinity());
+  Length greatest = Length::mm(-std::numeric_limits<double>::infinity());
+
+  void add(Length gap) {
+    least = std::min(least, gap);
+    greatest = std::max(greatest, gap);
+  }
+};
+
 }  // namespace
+
+bool same_gap_all_round(const Job& job) {
+  if (!job.fit || job.fit->stations.empty()) return false;
+  GapSpan all;
+  const std::size_t depths = job.fit->stations.front().gaps.size();
+  for (std::size_t depth = 0; depth < depths; ++depth) {
+    GapSpan at_depth;
+    for (const FitStation& station : job.fit->stations) {
+      if (station.gaps.size() != depths) return false;
+      at_depth.add(station.gaps[depth]);
+      all.add(station.gaps[depth]);
+    }
+    if (at_depth.greatest - at_depth.least >= same_gap) return false;
+  }
+  // between the rows too
+  return all.least - job.fit->least.gap < same_gap &&
+         job.fit->greatest.gap - all.greatest < same_gap;
+}
 
 std::vector<SectionPlace> section_places(const Job& job) {
   std::vector<SectionPlace> places;
@@ -39,7 +70,7 @@ std::vector<SectionPlace> section_places(const Job& job) {
         place.side->sheer.girth_at(place.side->drill_line.place_at(hole->girth));
     places.push_back(place);
   }
-  if (job.fit) {
+  if (job.fit && !same_gap_all_round(job)) {
     places.push_back(at_gap(job, job.fit->least, "least gap"));
     places.push_back(at_gap(job, job.fit->greatest, "greatest gap"));
   }

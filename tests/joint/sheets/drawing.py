@@ -173,15 +173,23 @@ def every_sheet_tells(boat, pdf):
 
 
 def sections_are_right(boat, pdf, lap):
-    """The worst gaps are dimensioned, and the lap is as high as its scale makes it."""
+    """The worst gaps are dimensioned where the gap is not the same all round, and the lap is as
+    high as its scale makes it."""
     text = pdf.pages[2]
     fit = boat.result["fit"]
-    for gap in (fit["gap_min"], fit["gap_max"]):
+    by_depth = zip(*(station["gaps"] for station in fit["stations"]))
+    same = all(max(gaps) - min(gaps) < 0.05 for gaps in by_depth)
+    sections = 1 if same else 3
+    check(len(re.findall(r"SECTION .-.,", text)) == sections,
+          f"{boat.title}: there are not {sections} sections")
+    check(("same all round" in " ".join(text.split())) == same,
+          f"{boat.title}: says the gap is the same all round, or does not, wrongly")
+    for gap in (fit["gap_min"], fit["gap_max"]) if not same else ():
         check(f"gap {gap:.2f}" in text, f"{boat.title}: no section with the gap {gap:.2f}")
     wanted = lap * scale_after("SECTION A-A,", text)
     heights = [abs(line[1][1] - line[0][1]) for _, line in pdf.paths(2)
                if len(line) == 2 and abs(line[1][0] - line[0][0]) < 0.01 and line[0][0] > 40]
-    check(sum(abs(height - wanted) < ON_PAPER for height in heights) >= 3,
+    check(sum(abs(height - wanted) < ON_PAPER for height in heights) >= sections,
           f"{boat.title}: the lap is not {wanted:.1f} mm high in its sections")
 
 
@@ -213,7 +221,7 @@ def drawing_is_right(boat, units, size, lap=None):
 
 
 with Boat("demo-640") as demo:
-    read = drawing_is_right(demo, "mm", A3)
+    read = drawing_is_right(demo, "mm", A3, lap=50)
     for sheet in (0, 1):
         check("tight bend, radius under 150 mm" in read.pages[sheet],
               f"sheet {sheet + 1} does not say what a tight bend is")
