@@ -93,9 +93,13 @@ class Plan {
                        {line_width::thick, Dash::Solid});
       LabelSpots spots = word_spots;
       for (double& distance : spots.distances_mm) distance += cut_mm;
-      if (!sheet_.labels.write_beside(sheet_.page, spot.on_sheet, -spot.outboard, spots,
-                                      place.letter + "-" + place.letter))
-        sheet_.left_out.push_back(place.letter + "-" + place.letter);
+      const std::string name = place.letter + "-" + place.letter;
+      const auto words = sheet_.labels.write_beside(sheet_.page, spot.on_sheet,
+                                                    -spot.outboard, spots, name);
+      if (words)
+        sheet_.labels.lead(sheet_.page, spot.on_sheet - spot.outboard * cut_mm, *words);
+      else
+        sheet_.left_out.push_back(name);
     }
   }
 

@@ -8,17 +8,6 @@
 namespace sheerlap {
 namespace {
 
-const DrillStation* typical_hole(const Job& job) {
-  const auto& stations = job.schedule->stations;
-  if (stations.empty()) return nullptr;
-  if (!job.fit) return &stations[stations.size() / 2];
-  const double mean = job.fit->mean.in_mm();
-  return &*std::min_element(
-      stations.begin(), stations.end(), [&](const auto& a, const auto& b) {
-        return std::abs(a.gap.in_mm() - mean) < std::abs(b.gap.in_mm() - mean);
-      });
-}
-
 SectionPlace at_gap(const Job& job, const GapAt& gap, std::string what) {
   SectionPlace place;
   place.what = std::move(what);
@@ -58,6 +47,22 @@ bool same_gap_all_round(const Job& job) {
   return all.least - job.fit->least.gap < same_gap &&
          job.fit->greatest.gap - all.greatest < same_gap;
 }
+
+namespace {
+
+const DrillStation* typical_hole(const Job& job) {
+  const auto& stations = job.schedule->stations;
+  if (stations.empty()) return nullptr;
+  // where all gaps are the same, rounding would choose
+  if (!job.fit || same_gap_all_round(job)) return &stations[stations.size() / 2];
+  const double mean = job.fit->mean.in_mm();
+  return &*std::min_element(
+      stations.begin(), stations.end(), [&](const auto& a, const auto& b) {
+        return std::abs(a.gap.in_mm() - mean) < std::abs(b.gap.in_mm() - mean);
+      });
+}
+
+}  // namespace
 
 std::vector<SectionPlace> section_places(const Job& job) {
   std::vector<SectionPlace> places;

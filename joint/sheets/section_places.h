@@ -27,8 +27,8 @@ inline constexpr Length same_gap = Length::mm(0.05);
 bool same_gap_all_round(const Job& job);
 
 /// The places of the sections: at the hole whose gap is nearest to the mean, or at the
-/// middle hole where there is no fit; and where the gap is least and greatest,
-/// unless it is the same all round.
+/// middle hole where there is no fit or no difference; and where the gap is least and
+/// greatest, unless it is the same all round.
 ///
 /// @param job  with its schedule; referred to
 std::vector<SectionPlace> section_places(const Job& job);

@@ -52,6 +52,8 @@ BOOST_AUTO_TEST_CASE(
   BOOST_TEST(same_gap_all_round(same));
   BOOST_TEST_REQUIRE(section_places(same).size() == 1U);
   BOOST_TEST(section_places(same)[0].letter == "A");
+  const auto& holes = same.schedule->stations;
+  BOOST_TEST(section_places(same)[0].hole == &holes[holes.size() / 2]);
   BOOST_TEST(!same_gap_all_round(box_job(true, 0.2)));
   BOOST_TEST(!same_gap_all_round(box_job(false, 0)));
 }
