@@ -78,7 +78,7 @@ std::size_t write_head(BookPage& page,
   page.word_formula({row++, 0},
                     "=IF(stopped,\"STOP: these inputs cannot be worked with; see the "
                     "foot of the page Inputs.\",\"\")",
-                    "", {CellKind::Strong, CellNumber::Whole});
+                    "", {});
   return row;
 }
 

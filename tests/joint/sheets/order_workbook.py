@@ -268,8 +268,8 @@ def refused(book, where):
     """A workbook with inputs that cannot be worked with says so and has no totals."""
     for page in ("Inputs", "Order", "Purchasing"):
         words = [cell.value for row in book[page].iter_rows() for cell in row
-                 if isinstance(cell.value, str) and cell.value.startswith("STOP: ")
-                 and "input" in cell.value + page.lower()]
+                 if isinstance(cell.value, str)
+                 and cell.value.startswith(("STOP: these inputs", "STOP: boats and"))]
         if not words:
             wrong.append(f"{where}: the page {page} does not say STOP")
     rows = table(book["Order"], "item")
