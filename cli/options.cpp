@@ -129,6 +129,10 @@ std::optional<Paper> judge_paper(const RawOptions& raw, Errors& errors) {
 
 /// What belongs to `job` alone.
 void judge_job_options(const RawOptions& raw, Command command, Errors& errors) {
+  if (command == Command::New && !raw.unit.empty())
+    errors.push_back({ErrorKind::InvalidInput, "",
+                      "--units is for what a joint file gives: new writes millimetres, "
+                      "so leave it out and set units in the file"});
   if (command == Command::Job) return;
   if (raw.out && !raw.out->empty())
     errors.push_back({ErrorKind::InvalidInput, "",

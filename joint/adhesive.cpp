@@ -9,6 +9,8 @@
 
 #include "geometry/face_integral.h"
 #include "joint/bond_space.h"
+#include "joint/fit_reach.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -55,8 +57,8 @@ std::optional<AdhesiveAmounts> amounts_shifted(const Joint& joint,
   const bool further = by_mm > 0;
   checks.push_back(
       {further ? "adhesive.most" : "adhesive.least",
-       fmt::format("the {} is left out: with the lip {:g} mm {} {}",
-                   further ? "most" : "least", std::abs(by_mm),
+       fmt::format("the {} is left out: with the lip {} {} {}",
+                   further ? "most" : "least", worded(Length::mm(std::abs(by_mm))),
                    further ? "further off" : "closer", amounts.error().front().message),
        by_mm, std::nullopt, "mm", CheckState::Warn,
        "derived: the corners meet as drawn, not with the lip moved"});
@@ -77,32 +79,48 @@ Result<double> bond_area_mm2(const Perimeter& perimeter, const EnclosedSpace& sp
   return area;
 }
 
+/// The side of a run, and any other whose run is the same.
+std::vector<SideName> sides_alike(const std::vector<BeadRun>& beads,
+                                  const BeadRun& run) {
+  const auto same = [](Length a, Length b) {
+    return std::abs((a - b).in_mm()) <= alike_mm;
+  };
+  std::vector<SideName> sides;
+  for (const BeadRun& one : beads)
+    if (one.beads == run.beads && same(one.size, run.size) &&
+        std::abs(one.needed_mm2 - run.needed_mm2) <= alike_mm * run.size.in_mm() &&
+        same(one.from, run.from) && same(one.to, run.to))
+      sides.push_back(one.side);
+  return sides;
+}
+
 /// Whether one bead does everywhere.
 Check bead_size_check(const std::vector<BeadRun>& beads, const Adhesive& adhesive) {
+  const std::string id = "adhesive.bead_size";
+  const std::string source = "the joint file: adhesive.bead_sizes";
   const Length largest =
       *std::max_element(adhesive.bead_sizes.begin(), adhesive.bead_sizes.end());
   const double covers = bead_area_mm2(adhesive.bead_shape, largest);
+  if (beads.empty())
+    return {id,    "no joint to lay a bead in", 0, covers, "mm2", CheckState::Pass,
+            source};
+  // of runs that are alike the first is named, so a rounding is no difference
   const auto worst = std::max_element(
-      beads.begin(), beads.end(),
-      [](const BeadRun& a, const BeadRun& b) { return a.needed_mm2 < b.needed_mm2; });
-  if (worst == beads.end())
-    return {
-        "adhesive.bead_size", "no joint to lay a bead in",          0, covers, "mm2",
-        CheckState::Pass,     "the joint file: adhesive.bead_sizes"};
+      beads.begin(), beads.end(), [](const BeadRun& a, const BeadRun& b) {
+        return b.needed_mm2 - a.needed_mm2 > alike_mm * b.size.in_mm();
+      });
   const bool one = worst->beads == 1;
-  return {
-      "adhesive.bead_size",
-      one ? fmt::format("section that one bead has to cover, most on {}",
-                        side_word(worst->side))
-          : fmt::format("the largest bead, {:g} mm, is too small on {} from {:.0f} "
-                        "to {:.0f} mm along the sheer: {} of {:g} mm side by side",
-                        largest.in_mm(), side_word(worst->side), worst->from.in_mm(),
-                        worst->to.in_mm(), worst->beads, worst->size.in_mm()),
-      worst->needed_mm2,
-      covers,
-      "mm2",
-      one ? CheckState::Pass : CheckState::Warn,
-      "the joint file: adhesive.bead_sizes"};
+  const std::string sides = sides_words(sides_alike(beads, *worst));
+  const std::string what =
+      one ? "section that one bead has to cover, most on " + sides
+          : fmt::format(
+                "the largest bead, {}, is too small on {} at girth {} along "
+                "the sheer: {} of {} side by side",
+                worded(largest), sides, worded_range(worst->from, worst->to),
+                worst->beads, worded(worst->size));
+  return {id,     what,  worst->needed_mm2,
+          covers, "mm2", one ? CheckState::Pass : CheckState::Warn,
+          source};
 }
 
 }  // namespace

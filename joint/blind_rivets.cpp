@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "joint/fastener_table.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -84,7 +85,7 @@ void take_grips(FastenerSpec& spec,
     spec.grips.push_back({Length::mm(unit_mm * grip.length),
                           Length::mm(unit_mm * grip.least),
                           Length::mm(unit_mm * grip.greatest)});
-    take(spec, fmt::format("greatest grip of {:.4g} mm", unit_mm * grip.length),
+    take(spec, "greatest grip of " + worded(Length::mm(unit_mm * grip.length)),
          Cell{unit_mm * grip.greatest, from_memory}, source);
   }
 }

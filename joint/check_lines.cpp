@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "joint/side_ends.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -76,8 +77,8 @@ std::vector<FixedPoint> fixed_points(const PerimeterSide& side,
                                      const std::string& end) {
   std::vector<FixedPoint> points{{Length(), Length(), start_word(side)}};
   for (const InnerCorner& corner : side.corners)
-    points.push_back({corner.girth, corner.girth,
-                      fmt::format("corner at {:.1f} mm", corner.girth.in_mm())});
+    points.push_back(
+        {corner.girth, corner.girth, "corner at girth " + worded(corner.girth)});
   for (const OpeningSpan& opening : side.openings)
     points.push_back({opening.from, opening.to, opening.what});
   points.push_back({side.drill_line_length, side.drill_line_length, end});

@@ -11,6 +11,7 @@
 #include "joint/bolts.h"
 #include "joint/fastener_table.h"
 #include "joint/tapping_screws.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -165,8 +166,7 @@ void keep_grips(FastenerSpec& spec, std::vector<Grip> grips) {
   std::erase_if(spec.values, [&](const FastenerValue& value) {
     return value.what.starts_with("greatest grip") &&
            std::none_of(spec.grips.begin(), spec.grips.end(), [&](const Grip& grip) {
-             return value.what.ends_with(
-                 fmt::format(" {:.4g} mm", grip.length.in_mm()));
+             return value.what.ends_with(" " + worded(grip.length));
            });
   });
 }

@@ -9,9 +9,11 @@
 #include <optional>
 #include <utility>
 
+#include "joint/fit_reach.h"
 #include "joint/gap_search.h"
 #include "joint/mean_gap.h"
 #include "joint/row_errors.h"
+#include "joint/way_down.h"
 
 namespace sheerlap {
 namespace {
@@ -173,64 +175,32 @@ std::vector<FitStation> stations(const Joint& joint,
   return result;
 }
 
-std::string place_words(const GapAt& at) {
-  return fmt::format("{} at {:.0f} mm along the sheer, {:.0f} mm down",
-                     side_word(at.side), at.girth.in_mm(), at.depth.in_mm());
-}
+/// A gap of a side that is its least or greatest, and how much that varies along it.
+struct GapOfSide {
+  GapAt at;
+  Length spread;
+};
 
-Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
-  const std::string source = "the adhesive's data sheet, as the joint file gives it";
-  const double least = fit.least.gap.in_mm();
-  const double greatest = fit.greatest.gap.in_mm();
-  const auto state = [](bool kept) {
-    return kept ? CheckState::Pass : CheckState::Fail;
+/// The least gap, or with `sign` -1 the greatest; the first of those that are alike.
+GapOfSide worst_gap(const std::vector<GapSection>& sections,
+                    SideName side,
+                    GapAtDepth GapSection::*gap,
+                    double sign) {
+  const auto below = [&](const GapSection& a, const GapSection& b) {
+    return sign * (a.*gap).gap_mm < sign * (b.*gap).gap_mm;
   };
-  const Entry& entry = fit.entry;
-  return {{"fit.entry",
-           fmt::format("clearance of the lip's low edge past the hull's top edge, the "
-                       "lid coming straight down, least on {} at {:.0f} mm along the "
-                       "sheer{}",
-                       side_word(entry.side), entry.girth.in_mm(),
-                       entry.worst.in_mm() < -keeps_mm
-                           ? ": the hull must be squeezed or the lip sprung to pass"
-                           : ""),
-           entry.worst.in_mm(), 0, "mm", state(entry.worst.in_mm() >= -keeps_mm),
-           "geometry of the two faces"},
-          {"fit.interference",
-           fmt::format("gap between hull and lip{}, least on {}",
-                       least < -keeps_mm ? ", which run into each other" : "",
-                       place_words(fit.least)),
-           least, 0, "mm", state(least >= -keeps_mm), "geometry of the two faces"},
-          {"fit.gap_min", "least gap, on " + place_words(fit.least), least,
-           adhesive.gap_min.in_mm(), "mm",
-           state(least >= adhesive.gap_min.in_mm() - keeps_mm), source},
-          {"fit.gap_max", "greatest gap, on " + place_words(fit.greatest), greatest,
-           adhesive.gap_max.in_mm(), "mm",
-           state(greatest <= adhesive.gap_max.in_mm() + keeps_mm), source}};
-}
-
-/// The tightest place on the way down. Offsets run linearly from knot to knot, so it
-/// lies at a knot, or where an opening ends.
-Entry side_entry(const Perimeter& perimeter, const PerimeterSide& side) {
-  Entry entry;
-  entry.worst = Length::mm(1e300);
-  for (const SpanPart& part : side.parts)
-    for (const double u : {part.from_u, part.to_u}) {
-      const Place place{part.span, u};
-      const Length lap = Length::mm(perimeter.lip->lap_mm(place));
-      const Length clear = Length::mm(perimeter.lip->offset(place, lap.in_mm()).offset -
-                                      perimeter.hull->offset(place, 0).offset);
-      if (clear < entry.worst)
-        entry = {clear, lap, side.name, side.sheer.girth_at(place)};
-    }
-  return entry;
+  const auto [worst, best] =
+      std::minmax_element(sections.begin(), sections.end(), below);
+  const double spread = sign * ((*best.*gap).gap_mm - (*worst.*gap).gap_mm);
+  const GapSection& named = spread <= alike_mm ? sections.front() : *worst;
+  return {gap_at(named, side, named.*gap), Length::mm(spread)};
 }
 
 /// The fit of one side.
 struct SideFit {
-  Entry entry;
-  GapAt least;
-  GapAt greatest;
+  EntryOfSide entry;
+  GapOfSide least;
+  GapOfSide greatest;
   std::vector<FitRun> runs;
   std::vector<FitStation> stations;
   MeanParts mean;
@@ -250,14 +220,8 @@ SideFit side_fit(const Joint& joint,
       with_minima(profile, sections, {-window.greatest_mm},
                   [](const GapSection& section) { return -section.greatest.gap_mm; });
   SideFit fit;
-  fit.least.gap = Length::mm(1e300);
-  fit.greatest.gap = Length::mm(-1e300);
-  for (const GapSection& section : sections) {
-    if (section.least.gap_mm < fit.least.gap.in_mm())
-      fit.least = gap_at(section, side.name, section.least);
-    if (section.greatest.gap_mm > fit.greatest.gap.in_mm())
-      fit.greatest = gap_at(section, side.name, section.greatest);
-  }
+  fit.least = worst_gap(sections, side.name, &GapSection::least, 1);
+  fit.greatest = worst_gap(sections, side.name, &GapSection::greatest, -1);
   sections = with_zeros(profile, sections, limit_values(window));
   for (const SectionRun& run : section_runs(sections, window))
     fit.runs.push_back(fit_run(profile, sections, run, side.name, window));
@@ -266,6 +230,32 @@ SideFit side_fit(const Joint& joint,
   fit.lost = profile.lost();
   fit.entry = side_entry(perimeter, side);
   return fit;
+}
+
+/// The index of the least value, of those that are alike the first.
+std::size_t first_worst(const std::vector<SideWorst>& sides) {
+  std::size_t worst = 0;
+  for (std::size_t i = 1; i < sides.size(); ++i)
+    if ((sides[worst].worst - sides[i].worst).in_mm() > alike_mm) worst = i;
+  return worst;
+}
+
+void set_extremes(Fit& fit, const std::vector<SideFit>& sides) {
+  std::vector<SideWorst> least, greatest, entry;
+  for (const SideFit& side : sides) {
+    const auto& [low, low_spread] = side.least;
+    const auto& [high, high_spread] = side.greatest;
+    least.push_back({low.side, low.gap, low.girth, low_spread});
+    greatest.push_back({high.side, -high.gap, high.girth, high_spread});
+    entry.push_back({side.entry.entry.side, side.entry.entry.worst,
+                     side.entry.entry.girth, side.entry.spread});
+  }
+  fit.least = sides[first_worst(least)].least.at;
+  fit.least_reach = reach_of(least, first_worst(least));
+  fit.greatest = sides[first_worst(greatest)].greatest.at;
+  fit.greatest_reach = reach_of(greatest, first_worst(greatest));
+  fit.entry = sides[first_worst(entry)].entry.entry;
+  fit.entry_reach = reach_of(entry, first_worst(entry));
 }
 
 template <class Element>
@@ -284,23 +274,22 @@ Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
   const auto mitres = mitre_mean_parts(joint, perimeter);
   if (!mitres) return tl::unexpected(at_rows(mitres.error(), perimeter.knots));
   Fit result;
+  std::vector<SideFit> found;
   MeanParts mean = *mitres;
-  for (std::size_t i = 0; i < sides.size(); ++i) {
-    const SideFit side = sides[i].get();
+  for (auto& future : sides) {
+    const SideFit side = future.get();
     if (side.lost)
       return invalid_input(
           fmt::format("sheer.row[{}]", perimeter.knots[side.lost->span].row),
           "no gap can be measured after this row: the lip face turns away from the "
           "hull face: the two faces must run side by side");
-    if (i == 0 || side.least.gap < result.least.gap) result.least = side.least;
-    if (i == 0 || side.greatest.gap > result.greatest.gap)
-      result.greatest = side.greatest;
-    if (i == 0 || side.entry.worst < result.entry.worst) result.entry = side.entry;
+    found.push_back(side);
     append(result.runs, side.runs);
     append(result.stations, side.stations);
     mean.add(side.mean);
   }
   result.mean = Length::mm(mean.gap_mm3 / mean.area_mm2);
+  set_extremes(result, found);
   result.checks = fit_checks(result, *joint.adhesive);
   return result;
 }

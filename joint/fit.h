@@ -51,10 +51,20 @@ struct Entry {
   Length girth;  ///< along the sheer
 };
 
+/// Where a least or greatest value is to be had, within 1e-6 mm.
+struct Reach {
+  std::vector<SideName> sides;  ///< in the order of the joint's
+  bool all_along = false;       ///< at every girth of these sides, of one depth or any
+  bool all_round = false;       ///< the same, and they are all the sides
+};
+
 struct Fit {
   Entry entry;
-  GapAt least;
+  Reach entry_reach;
+  GapAt least;  ///< of places that are alike the first
+  Reach least_reach;
   GapAt greatest;
+  Reach greatest_reach;
   Length mean;  ///< by area of the hull face over the bond band
   std::vector<FitRun> runs;
   std::vector<FitStation> stations;

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <limits>
 
+#include "joint/worded_length.h"
+
 namespace sheerlap {
 namespace {
 
@@ -18,11 +20,7 @@ std::string the(const std::string& what, const std::string& otherwise) {
   return what.empty() ? otherwise : "the " + what;
 }
 
-/// Millimetres as a shop says them: whole where they are.
-std::string mm_words(double value_mm) {
-  return same(value_mm, std::round(value_mm)) ? fmt::format("{:.0f} mm", value_mm)
-                                              : fmt::format("{:.1f} mm", value_mm);
-}
+std::string mm_words(double value_mm) { return worded(Length::mm(value_mm)); }
 
 std::optional<Hold> keep_out_hold(double at_mm, const SideObstacles& named) {
   for (const Obstacle& obstacle : named.obstacles) {
@@ -82,7 +80,7 @@ std::string run_end_name(std::size_t hole,
   if (holds[hole]) return holds[hole]->name;
   if (hole == 0) return stretch.start_name;
   if (hole + 1 == points.size()) return stretch.end_name;
-  return fmt::format("the hole at {}", mm_words(points[hole]));
+  return fmt::format("the hole at girth {}", mm_words(points[hole]));
 }
 
 /// Whose limit a space comes up to: "the most the bow zone allows"; nothing if none.

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "joint/hole_reasons.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -160,12 +161,12 @@ Checks layout_checks(const Layout& layout, const NearestLimits& nearest) {
   for (const LayoutSide& side : layout.sides)
     for (const Bridge& bridge : side.bridged) {
       const bool small = bridge.pitch < bridge.limit;
-      checks.push_back(
-          {small ? "layout.too_close" : "layout.bridged",
-           fmt::format("{} on {}, {:.1f} to {:.1f} mm: {}", small ? "space" : "bridge",
-                       side_word(side.name), bridge.from.in_mm(), bridge.to.in_mm(),
-                       bridge.what),
-           bridge.pitch.in_mm(), bridge.limit.in_mm(), "mm", CheckState::Fail, source});
+      checks.push_back({small ? "layout.too_close" : "layout.bridged",
+                        fmt::format("{} on {}, girth {}: {}",
+                                    small ? "space" : "bridge", side_word(side.name),
+                                    worded_range(bridge.from, bridge.to), bridge.what),
+                        bridge.pitch.in_mm(), bridge.limit.in_mm(), "mm",
+                        CheckState::Fail, source});
     }
   if (nearest.of_greatest == 0) return checks;
   const auto state = [](bool kept) {

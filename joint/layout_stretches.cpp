@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "joint/tight_bends.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -274,8 +275,7 @@ std::vector<std::pair<Border, Border>> borders(const PerimeterSide& side) {
   };
   std::vector<Break> breaks;
   for (const InnerCorner& corner : side.corners) {
-    const std::string name =
-        fmt::format("the corner at {:.0f} mm", corner.girth.in_mm());
+    const std::string name = "the corner at girth " + worded(corner.girth);
     breaks.push_back({corner.girth.in_mm(), corner.girth.in_mm(), name, name});
   }
   for (const OpeningSpan& opening : side.openings) {

@@ -10,6 +10,7 @@
 #include "joint/face_folds.h"
 #include "joint/row_errors.h"
 #include "joint/sheer_curve.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -192,10 +193,11 @@ Checks fairness_checks(const Joint& joint, const SheerCurve& sheer) {
     checks.push_back(
         {"sheer.fair",
          fmt::format("the curve through the points has a false hollow or bump of about "
-                     "{:.1f} mm in {} between rows {} and {} (from X {:.0f} Y {:.0f}): "
+                     "{} in {} between rows {} and {} (from X {} Y {}): "
                      "give rows between them, or flag a knuckle",
-                     unfair.height_mm, unfair.in_profile ? "profile" : "plan",
-                     from.row + 1, to.row + 1, place.x(), place.y()),
+                     worded(Length::mm(unfair.height_mm)),
+                     unfair.in_profile ? "profile" : "plan", from.row + 1, to.row + 1,
+                     worded(Length::mm(place.x())), worded(Length::mm(place.y()))),
          unfair.height_mm, fair_within_mm, "mm", CheckState::Warn,
          "common practice, no source"});
   }

@@ -86,6 +86,10 @@ Result<Perimeter> perimeter(const Joint& joint);
 /// "starboard", "port" or "transom".
 std::string side_word(SideName name);
 
+/// "starboard and port".
+/// @param names  at least one
+std::string sides_words(const std::vector<SideName>& names);
+
 /// Whether a keep-out or the like, given for `choice`, stands on side `name`.
 bool stands_on(SideChoice choice, SideName name);
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "joint/mark_ranges.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -96,9 +97,8 @@ Check length_served(const std::vector<DrillStation>& stations,
       unserved.empty()
           ? fmt::format("greatest {} needed, at {}, against the longest in stock", need,
                         worst->mark)
-          : fmt::format("no {} in stock serves {}; {} needs most: {:.1f} mm", need,
-                        unserved, worst->mark,
-                        length_needed(spec, worst->stack).in_mm());
+          : fmt::format("no {} in stock serves {}; {} needs most: {}", need, unserved,
+                        worst->mark, worded(length_needed(spec, worst->stack)));
   return {"schedule.length",
           std::move(what),
           length_needed(spec, worst->stack).in_mm(),
@@ -145,9 +145,8 @@ Check pitch_in_diameters(const Layout& layout, const FastenerSpec& spec) {
 std::string outside_common(const FastenerSpec& spec, Length pilot) {
   const auto& common = spec.laminate_pilot;
   if (!common || (pilot >= common->least && pilot <= common->greatest)) return "";
-  return fmt::format(
-      ", and it is outside the {:.1f} to {:.1f} mm common in glass laminate ({})",
-      common->least.in_mm(), common->greatest.in_mm(), memory_note);
+  return fmt::format(", and it is outside the {} common in glass laminate ({})",
+                     worded_range(common->least, common->greatest), memory_note);
 }
 
 }  // namespace
@@ -172,8 +171,7 @@ Checks fastener_checks(const FastenerSpec& spec) {
   Checks checks;
   std::vector<std::string> remembered;
   for (const FastenerValue& value : spec.values) {
-    const std::string words =
-        fmt::format("{} {:.4g} mm", value.what, value.value.in_mm());
+    const std::string words = fmt::format("{} {}", value.what, worded(value.value));
     if (value.source.ends_with(memory_note)) remembered.push_back(words);
     if (spec.pilot_for_plastics && value.is_pilot)
       checks.push_back(

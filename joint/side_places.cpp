@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 
 #include "joint/perimeter.h"
@@ -104,6 +105,14 @@ std::string side_word(SideName name) {
       break;
   }
   return "transom";
+}
+
+std::string sides_words(const std::vector<SideName>& names) {
+  assert(!names.empty());
+  std::string words = side_word(names.front());
+  for (std::size_t i = 1; i < names.size(); ++i)
+    words += (i + 1 == names.size() ? " and " : ", ") + side_word(names[i]);
+  return words;
 }
 
 bool stands_on(SideChoice choice, SideName name) {

@@ -42,6 +42,16 @@ std::string inch_fraction(double value, double step) {
   return fmt::format("{}{}-{}", sign, whole, fraction);
 }
 
+/// Below this a length in a sentence is a gap, a thickness or a bit.
+constexpr Length least_span = Length::mm(10);
+
+/// Whether a length, worded to 4 decimals of a millimetre, is a multiple of a step.
+bool is_multiple(Length length, Length step) {
+  constexpr double worded_within_mm = 0.00005001;
+  const double rest = std::remainder(length.in_mm(), step.in_mm());
+  return std::abs(rest) <= worded_within_mm;
+}
+
 bool is_digit(char letter) { return letter >= '0' && letter <= '9'; }
 
 bool is_letter_or_digit(char letter) {
@@ -165,8 +175,18 @@ std::string NumberStyle::size_with_unit(Length length) const {
   return size(length) + " " + unit_name();
 }
 
+std::string NumberStyle::in_sentence(Length length) const {
+  const double value = in_unit(length);
+  if (unit_ == LengthUnit::Millimetres) {
+    const bool given = is_multiple(length, Length::mm(0.01));
+    return at_most_decimals(value, given || length < least_span ? 2 : 1);
+  }
+  if (is_multiple(length, Length::inches(0.001))) return at_most_decimals(value, 3);
+  if (is_multiple(length, Length::inches(0.0625))) return at_most_decimals(value, 4);
+  return at_most_decimals(value, length < least_span ? 3 : 2);
+}
+
 std::string NumberStyle::sentence(const std::string& text) const {
-  if (unit_ == LengthUnit::Millimetres) return text;
   std::string result;
   std::size_t at = 0;
   while (at < text.size()) {
@@ -176,9 +196,11 @@ std::string NumberStyle::sentence(const std::string& text) const {
       result += text[at++];
       continue;
     }
+    const bool is_running = result.ends_with("girth ");
     for (const Length& length : found->lengths)
-      result += (&length == &found->lengths.front() ? "" : " to ") + size(length);
-    result += " in";
+      result += (&length == &found->lengths.front() ? "" : " to ") +
+                (is_running ? running(length) : in_sentence(length));
+    result += " " + unit_name();
     at = found->end;
   }
   return result;

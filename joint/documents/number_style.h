@@ -46,14 +46,19 @@ class NumberStyle {
   std::string size(Length length) const;
   /// A `size` with its unit.
   std::string size_with_unit(Length length) const;
-  /// A sentence with its lengths in this unit: "12.5 mm" and "20 to 30 mm", as the
-  /// parts of a job word them, become inches where the document is in inches.
+  /// A sentence with its lengths rounded for the reader and in this unit: "12.5 mm" and
+  /// "20 to 30 mm", as the parts of a job word them (see `worded`).
+  ///
+  /// Behind the word "girth" a length is a `running` dimension. Any other that is as
+  /// round as people give them, to 0.01 mm, or to 0.001 or 1/16 in, stands as it is; of
+  /// the rest those under 10 mm are rounded as a `size`, longer ones as a `span`.
   std::string sentence(const std::string& text) const;
   /// A length in full, for other programs to read: 0.001 mm or 0.0001 in.
   std::string full(Length length) const;
 
  private:
   double in_unit(Length length) const;
+  std::string in_sentence(Length length) const;
 
   LengthUnit unit_;
   double step_;  ///< of running dimensions, in `unit_`

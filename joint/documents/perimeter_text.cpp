@@ -64,7 +64,7 @@ std::string perimeter_words(const Job& job, const NumberStyle& style) {
       "Lengths in {}, rounded to {}: the sheer is the hull's trimmed top edge; the "
       "drill "
       "line lies on the lip's outer face {} below it. Openings, by girth on the drill "
-      "line, are within the lengths.",
+      "line, are within the lengths. Totals are summed before rounding.",
       style.unit_words(), style.step_name(),
       style.size_with_unit(job.joint.fastener.line));
 }

@@ -14,6 +14,7 @@
 #include "joint/documents/schedule_words.h"
 #include "joint/documents/wording.h"
 #include "joint/mark_ranges.h"
+#include "joint/sheets/drill_hand.h"
 #include "joint/sheets/note_columns.h"
 #include "joint/sheets/page_table.h"
 #include "joint/sheets/short_text.h"
@@ -27,24 +28,6 @@ constexpr double between_mm = 6;
 constexpr double facts_letter_mm = 2;
 /// Of a check, in characters: a note is not split.
 constexpr std::size_t longest_check = 500;
-
-/// What side this is, and that it is no other.
-std::string hand_words(SideName side) {
-  switch (side) {
-    case SideName::Starboard:
-      return "The right-hand side, looking forward. This is STARBOARD: port is set out "
-             "from its own geometry and keep-outs and has its own sheets. Do not turn "
-             "these over for it.";
-    case SideName::Port:
-      return "The left-hand side, looking forward. This is PORT, set out from its own "
-             "geometry and keep-outs: it is no mirror image of starboard. Do not drill "
-             "it from starboard's sheets.";
-    case SideName::Transom:
-      return "Across the stern, from the starboard corner to the port corner.";
-  }
-  assert(false);
-  return "";
-}
 
 using Stations = std::vector<const DrillStation*>;
 
@@ -187,6 +170,22 @@ bool is_of_drilling(const Check& check) {
   return !check.id.starts_with("adhesive.") && !check.id.starts_with("order.");
 }
 
+/// What the verdict counts and these sheets do not show; empty if nothing is left out.
+std::string left_out_words(const Checks& checks) {
+  const auto left_out = [&](CheckState state) {
+    return std::count_if(checks.begin(), checks.end(), [&](const Check& check) {
+      return check.state == state && !is_of_drilling(check);
+    });
+  };
+  const auto failed = left_out(CheckState::Fail);
+  const auto warned = left_out(CheckState::Warn);
+  if (failed + warned == 0) return "";
+  return fmt::format(
+      "Left out here, though the verdict counts them: of adhesive and order, {} that "
+      "fail and {} that warn. joint.html lists all.",
+      failed, warned);
+}
+
 std::vector<Note> notes(const Job& job, SideName side, const NumberStyle& style) {
   std::vector<Note> result;
   const auto add = [&](const std::string& heading, const std::string& words) {
@@ -216,14 +215,15 @@ std::vector<Note> notes(const Job& job, SideName side, const NumberStyle& style)
                        short_text(check_sentence(check, style), longest_check));
       heading.clear();
     }
+  add(heading.empty() ? "" : "Checks", left_out_words(job.checks));
   return result;
 }
 
 /// The name of the side, large, and what it is not.
-void draw_hand(SheetFlow& flow, SideName side) {
+void draw_hand(SheetFlow& flow, const Job& job, SideName side) {
   flow.paragraph(drill_side_words(side) + ": drilling schedule",
                  {.height_mm = letter_height::title, .bold = true});
-  flow.paragraph(hand_words(side), {.bold = true});
+  flow.paragraph(hand_words(*job.schedule, side), {.bold = true});
 }
 
 double draw_verdict(Page& page, const Box& column, const Job& job) {
@@ -268,7 +268,7 @@ void draw_drill_front(SheetFlow& flow,
                       const Job& job,
                       SideName side,
                       const NumberStyle& style) {
-  draw_hand(flow, side);
+  draw_hand(flow, job, side);
   const Box room = flow.room();
   Box left{room.left, room.top, room.width * facts_share - between_mm / 2, room.height};
   Box right{left.right() + between_mm, room.top,

@@ -41,19 +41,41 @@ std::vector<Box> two_columns(const Box& room) {
           {room.right() - width, room.top, width, room.height}};
 }
 
+/// The notes on their way down the columns: where one of them starts a column and has
+/// no heading, it takes that of its section again.
+class Headings {
+ public:
+  void pass(const Note& note) {
+    if (!note.heading.empty()) section_ = note.heading;
+  }
+  Note at_the_top(const Note& note) const {
+    if (!note.heading.empty() || section_.empty()) return note;
+    return {section_ + ", continued", note.words};
+  }
+
+ private:
+  std::string section_;
+};
+
 /// Whether all notes go into the columns.
 bool all_go(Page& page,
             std::vector<Box> columns,
             const std::vector<Note>& notes,
             double letter_mm) {
   std::size_t at = 0;
+  Headings headings;
   for (const Note& note : notes) {
+    Note shown = note;
     const auto height = [&] {
-      return height_of(page, note, columns[at].width, letter_mm);
+      return height_of(page, shown, columns[at].width, letter_mm);
     };
-    while (at < columns.size() && height() > columns[at].height) ++at;
+    while (at < columns.size() && height() > columns[at].height) {
+      ++at;
+      shown = headings.at_the_top(note);
+    }
     if (at == columns.size()) return false;
     columns[at].height -= height();
+    headings.pass(note);
   }
   return true;
 }
@@ -76,18 +98,24 @@ void write_notes(SheetFlow& flow,
   const double letter_mm = fitting_letter_mm(flow.page(), columns, notes);
   std::size_t at = 0;
   double lowest = flow.room().top;
+  Headings headings;
   for (const Note& note : notes) {
+    Note shown = note;
     const auto fits = [&](const Box& column) {
-      return height_of(flow.page(), note, column.width, letter_mm) <= column.height;
+      return height_of(flow.page(), shown, column.width, letter_mm) <= column.height;
     };
-    while (at < columns.size() && !fits(columns[at])) ++at;
+    while (at < columns.size() && !fits(columns[at])) {
+      ++at;
+      shown = headings.at_the_top(note);
+    }
     if (at == columns.size()) {
       flow.new_sheet();
       columns = two_columns(flow.room());
       at = 0;
       lowest = flow.room().top;
     }
-    write_note(flow.page(), note, columns[at], letter_mm);
+    write_note(flow.page(), shown, columns[at], letter_mm);
+    headings.pass(note);
     lowest = std::max(lowest, columns[at].top);
   }
   flow.take(lowest - flow.room().top);

@@ -73,6 +73,10 @@ BOOST_AUTO_TEST_CASE(wrong_command_lines_are_told_what_would_be_right) {
       {{"job", "j.toml", "--paper", "a5"}, "--paper a5 is not known: a4 or letter"},
       {{"fit", "j.toml", "--paper", "a4"},
        "--paper is for the sheets of job: leave it out, or run job"},
+      {{"new", "d", "--units", "in"},
+       "--units is for what a joint file gives: new writes millimetres, so leave it "
+       "out "
+       "and set units in the file"},
       {{"fit", "j.toml", "--out", "d"},
        "--out is for the documents of job: leave it out, or run job"},
   };

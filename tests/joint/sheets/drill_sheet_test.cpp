@@ -42,8 +42,8 @@ BOOST_AUTO_TEST_CASE(a_side_has_a_sheet_if_there_is_a_schedule) {
 
 BOOST_AUTO_TEST_CASE(a_sheet_says_in_words_which_side_it_is_and_which_it_is_not) {
   const Job job = box_job(true);
-  BOOST_TEST(says(text_of_pdf(sheet_of(job, SideName::Port)),
-                  "it is no mirror image of starboard"));
+  BOOST_TEST(
+      says(text_of_pdf(sheet_of(job, SideName::Port)), "the same as starboard's"));
   BOOST_TEST(
       says(text_of_pdf(sheet_of(job, SideName::Starboard)), "This is STARBOARD"));
   BOOST_TEST(!says(text_of_pdf(sheet_of(job, SideName::Starboard)), "PORT"));

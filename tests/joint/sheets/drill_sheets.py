@@ -83,8 +83,9 @@ def words_are_right(pdf, side):
     for words in (f"{side.upper()}: drilling schedule", "the lip's outer face: the tape lies on it",
                   "fine glass dust", "hull number", "checked by, date", "ACTUAL", "INITIALS"):
         check(words in text, f"{pdf.name} does not say: {words}")
-    check(("it is no mirror image of starboard" in text) == (side == "port"),
-          f"{pdf.name}: mirror image")
+    hand = ("it is no mirror image of starboard" in text
+            or "its girths are the same as starboard's" in text)
+    check(hand == (side == "port"), f"{pdf.name}: how it stands to starboard")
 
 
 def boat_is_right(boat, units, paper, openings=()):

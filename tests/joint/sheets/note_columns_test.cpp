@@ -50,6 +50,18 @@ BOOST_AUTO_TEST_CASE(
     BOOST_TEST(text.find("note-" + std::to_string(note) + "-") != std::string::npos);
 }
 
+BOOST_AUTO_TEST_CASE(a_section_that_goes_on_in_the_next_column_says_its_heading_again) {
+  std::vector<Note> notes = many(6);
+  notes.front().heading = "Cautions";
+  const std::string text = text_of_pdf(noted([&](PdfFile&, SheetFlow& flow) {
+    const Box room = flow.room();
+    write_notes(flow,
+                {{room.left, room.top, 80, 24}, {room.left + 90, room.top, 80, 60}},
+                notes);
+  }));
+  BOOST_TEST(text.find("Cautions, continued") != std::string::npos);
+}
+
 BOOST_AUTO_TEST_CASE(the_room_below_the_notes_is_left_to_the_flow) {
   noted([](PdfFile&, SheetFlow& flow) {
     const double top = flow.room().top;
