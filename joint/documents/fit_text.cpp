@@ -62,15 +62,22 @@ TextTable fit_extremes(const Fit& fit, const NumberStyle& style) {
                    {{"side"}, Align::Left},
                    {{"girth"}},
                    {{"depth"}}};
-  const auto add = [&](const char* name, const GapAt& at) {
-    table.rows.push_back({name, style.gap(at.gap), side_word(at.side),
-                          style.running(at.girth), style.span(at.depth)});
+  const auto side_words = [](const Reach& reach) {
+    return reach.all_round ? "all round" : sides_words(reach.sides);
   };
-  add("least", fit.least);
-  add("greatest", fit.greatest);
+  const auto girth = [&](const Reach& reach, Length at) {
+    return reach.all_along ? "all" : style.running(at);
+  };
+  const auto add = [&](const char* name, const GapAt& at, const Reach& reach) {
+    table.rows.push_back({name, style.gap(at.gap), side_words(reach),
+                          girth(reach, at.girth), style.span(at.depth)});
+  };
+  add("least", fit.least, fit.least_reach);
+  add("greatest", fit.greatest, fit.greatest_reach);
   table.rows.push_back({"mean", style.gap(fit.mean), "over the bond band", "", ""});
   table.rows.push_back({"way down", style.gap(fit.entry.worst),
-                        side_word(fit.entry.side), style.running(fit.entry.girth), ""});
+                        side_words(fit.entry_reach),
+                        girth(fit.entry_reach, fit.entry.girth), ""});
   return table;
 }
 

@@ -181,6 +181,7 @@ std::string NumberStyle::in_sentence(Length length) const {
     const bool given = is_multiple(length, Length::mm(0.01));
     return at_most_decimals(value, given || length < least_span ? 2 : 1);
   }
+  if (is_multiple(length, Length::mm(0.1))) return size(length);
   if (is_multiple(length, Length::inches(0.001))) return at_most_decimals(value, 3);
   if (is_multiple(length, Length::inches(0.0625))) return at_most_decimals(value, 4);
   return at_most_decimals(value, length < least_span ? 3 : 2);

@@ -7,13 +7,14 @@
 #include "joint/documents/perimeter_text.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
+#include "joint/fit_reach.h"
 
 namespace sheerlap {
 namespace {
 
-std::string gap_words(const GapAt& at, const NumberStyle& style) {
-  return fmt::format("{} {} on {} at girth {}, {} deep", style.gap(at.gap),
-                     style.unit_name(), side_word(at.side), style.running(at.girth),
+std::string gap_words(const GapAt& at, const Reach& reach, const NumberStyle& style) {
+  return fmt::format("{} {} {}, {} deep", style.gap(at.gap), style.unit_name(),
+                     style.sentence(reach_words(reach, at.girth)),
                      style.size_with_unit(at.depth));
 }
 
@@ -25,13 +26,16 @@ std::string fit_words(const Fit& fit, const NumberStyle& style) {
       bad == 0 ? "inside the window all the way round"
                : fmt::format("outside the window on {}",
                              bad == 1 ? "1 stretch" : fmt::format("{} stretches", bad));
-  std::string text = fmt::format(
-      "gap {}; least {}; greatest {}; mean {} {}", where, gap_words(fit.least, style),
-      gap_words(fit.greatest, style), style.gap(fit.mean), style.unit_name());
+  std::string text = fmt::format("gap {}; least {}; greatest {}; mean {} {}", where,
+                                 gap_words(fit.least, fit.least_reach, style),
+                                 gap_words(fit.greatest, fit.greatest_reach, style),
+                                 style.gap(fit.mean), style.unit_name());
   if (fit.entry.worst < Length())
-    text += fmt::format("; the lid does not go straight down: {} {} in the way on {}",
+    text += fmt::format("; the lid does not go straight down: {} {} in the way {}",
                         style.gap(-fit.entry.worst), style.unit_name(),
-                        side_word(fit.entry.side));
+                        fit.entry_reach.all_round
+                            ? "all round"
+                            : "on " + sides_words(fit.entry_reach.sides));
   return text;
 }
 

@@ -180,10 +180,12 @@ std::string left_out_words(const Checks& checks) {
   const auto failed = left_out(CheckState::Fail);
   const auto warned = left_out(CheckState::Warn);
   if (failed + warned == 0) return "";
+  const std::string fail = failed == 0 ? "" : fmt::format("{} that fail", failed);
+  const std::string warn = warned == 0 ? "" : fmt::format("{} that warn", warned);
   return fmt::format(
-      "Left out here, though the verdict counts them: of adhesive and order, {} that "
-      "fail and {} that warn. joint.html lists all.",
-      failed, warned);
+      "Left out here, though the verdict counts them: of adhesive and order, {}{}{}. "
+      "joint.html lists all.",
+      fail, fail.empty() || warn.empty() ? "" : " and ", warn);
 }
 
 std::vector<Note> notes(const Job& job, SideName side, const NumberStyle& style) {

@@ -8,6 +8,7 @@
 #include "joint/documents/cautions.h"
 #include "joint/documents/check_text.h"
 #include "joint/documents/wording.h"
+#include "joint/fit_reach.h"
 #include "joint/sheets/html_text.h"
 #include "joint/sheets/joint_page_fit.h"
 
@@ -33,10 +34,10 @@ std::string checks(const Job& job, const NumberStyle& style) {
   return "<ul class=\"checks\">\n" + html + "</ul>\n";
 }
 
-std::string at_words(const Job& job, const GapAt& at, const NumberStyle& style) {
-  return fmt::format("{} {} on {} at {} along the sheer, {} down", style.gap(at.gap),
-                     style.unit_name(), sides_of(job, at, style),
-                     style.running(at.girth), style.size_with_unit(at.depth));
+std::string at_words(const GapAt& at, const Reach& reach, const NumberStyle& style) {
+  return fmt::format("{} {} {}, {} down", style.gap(at.gap), style.unit_name(),
+                     style.sentence(reach_words(reach, at.girth)),
+                     style.size_with_unit(at.depth));
 }
 
 std::string run_words(const FitRun& run,
@@ -56,16 +57,18 @@ std::string fit_opening(const Job& job, std::size_t bad, const NumberStyle& styl
   if (fit.entry.worst < Length())
     text = fmt::format(
         "The lid does not go straight down by itself: {} {} are in the "
-        "way on {}",
-        style.gap(-fit.entry.worst), style.unit_name(), side_word(fit.entry.side));
+        "way {}",
+        style.gap(-fit.entry.worst), style.unit_name(),
+        fit.entry_reach.all_round ? "all round"
+                                  : "on " + sides_words(fit.entry_reach.sides));
   text += fmt::format("; the gap is {} the adhesive's window of {} to {}",
                       bad == 0 ? "everywhere inside" : "not everywhere inside",
                       style.size(job.joint.adhesive->gap_min),
                       style.size_with_unit(job.joint.adhesive->gap_max));
   return text + fmt::format(": least {}; greatest {}; mean {} {}.",
-                            at_words(job, fit.least, style),
-                            at_words(job, fit.greatest, style), style.gap(fit.mean),
-                            style.unit_name());
+                            at_words(fit.least, fit.least_reach, style),
+                            at_words(fit.greatest, fit.greatest_reach, style),
+                            style.gap(fit.mean), style.unit_name());
 }
 
 /// The stretches outside the window; those that are the same on both hands are one.

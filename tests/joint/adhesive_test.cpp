@@ -138,8 +138,8 @@ BOOST_AUTO_TEST_CASE(a_largest_bead_too_small_is_laid_several_times_and_warned_o
   const Check check = check_named(plan.checks, "adhesive.bead_size");
   BOOST_TEST((check.state == CheckState::Warn));
   BOOST_TEST(check.what ==
-             "the largest bead, 14 mm, is too small on starboard from 0 to 2500 mm "
-             "along the sheer: 2 of 14 mm side by side");
+             "the largest bead, 14 mm, is too small on starboard and port at girth 0 "
+             "to 2500 mm along the sheer: 2 of 14 mm side by side");
   BOOST_TEST(check.value == 165, tolerance(1e-12));
   BOOST_TEST(*check.limit == 98, tolerance(1e-12));
   BOOST_TEST(plan.nominal.bead.in_ml() == 2 * 98 * 6.0, tolerance(1e-12));

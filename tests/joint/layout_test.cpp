@@ -51,7 +51,7 @@ BOOST_AUTO_TEST_CASE(a_box_takes_the_fewest_holes_that_keep_the_pitch) {
              tt::tolerance(1e-9));
   BOOST_TEST(layout->largest_pitch.in_mm() == 3866. / 26, tt::tolerance(1e-9));
   BOOST_TEST(starboard.because[6] ==
-             "75 mm from the corner at 1008 mm, the most "
+             "75 mm from the corner at girth 1008 mm, the most "
              "allowed");
   BOOST_TEST(side_of(*layout, SideName::Transom).girths.size() == 14u);
 }

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "joint/worded_length.h"
 #include "tests/geometry/example_curves.h"
 #include "tests/joint/example_boats.h"
 
@@ -137,9 +138,9 @@ BOOST_AUTO_TEST_CASE(a_wave_in_the_sheer_is_warned_of_once_and_by_its_rows) {
   const Check& last = boat.checks.back();
   BOOST_TEST(last.what ==
              fmt::format("the curve through the points has a false hollow or bump of "
-                         "about {:.1f} mm in plan between rows 6 and 7 (from X 2400 Y "
-                         "800): give rows between them, or flag a knuckle",
-                         last.value));
+                         "about {} in plan between rows 6 and 7 (from X 2400 mm Y 800 "
+                         "mm): give rows between them, or flag a knuckle",
+                         worded(Length::mm(last.value))));
   double wave = 0;
   const Curve& curve = boat.hull->curve();
   for (int i = 0; i <= 100; ++i)

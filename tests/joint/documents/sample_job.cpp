@@ -55,6 +55,8 @@ Fit sample_fit() {
   Fit fit;
   fit.least = {Length::mm(0.6), SideName::Starboard, Length::mm(2500.4), Length()};
   fit.greatest = {Length::mm(3.9), SideName::Port, Length::mm(100), Length::mm(50)};
+  fit.least_reach.sides = fit.entry_reach.sides = {SideName::Starboard};
+  fit.greatest_reach.sides = {SideName::Port};
   fit.mean = Length::mm(3);
   fit.runs = {{SideName::Starboard, Length(), Length::mm(6651.6), FitVerdict::Tight,
                fit.least}};
