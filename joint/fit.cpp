@@ -186,6 +186,8 @@ GapOfSide worst_gap(const std::vector<GapSection>& sections,
                     SideName side,
                     GapAtDepth GapSection::*gap,
                     double sign) {
+  // openings may leave a side without a joint
+  if (sections.empty()) return {{Length::mm(sign * 1e300), side, {}, {}}, Length()};
   const auto below = [&](const GapSection& a, const GapSection& b) {
     return sign * (a.*gap).gap_mm < sign * (b.*gap).gap_mm;
   };
