@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "geometry/clearance.h"
 #include "joint/documents/wording.h"
 #include "joint/sheets/plan_line.h"
 
@@ -57,18 +56,6 @@ char verdict_letter(FitVerdict verdict) {
       break;
   }
   return 'X';
-}
-
-std::string sides_of(const Job& job, const GapAt& at, const NumberStyle& style) {
-  const std::string one = side_word(at.side);
-  if (at.side == SideName::Transom) return one;
-  const PerimeterSide* const other = job.perimeter.side(
-      at.side == SideName::Port ? SideName::Starboard : SideName::Port);
-  if (other == nullptr || at.girth > other->sheer_length) return one;
-  const auto gap = gap_mm(*job.perimeter.hull, *job.perimeter.lip,
-                          other->sheer.place_at(at.girth), at.depth.in_mm());
-  if (!gap || style.gap(Length::mm(*gap)) != style.gap(at.gap)) return one;
-  return "starboard and port";
 }
 
 std::vector<FitRun> drawn_runs(const Fit& fit, SideName side, Length shortest) {

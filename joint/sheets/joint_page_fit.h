@@ -19,8 +19,4 @@ std::vector<FitRun> drawn_runs(const Fit& fit, SideName side, Length shortest);
 /// empty if the job has no fit.
 std::string fit_stretches(PlanDrawing& plan, const PerimeterSide& side);
 
-/// The side of a gap; both hands where the other's gap at the same girth and depth is
-/// the same as shown.
-std::string sides_of(const Job& job, const GapAt& at, const NumberStyle& style);
-
 }  // namespace sheerlap
