@@ -175,7 +175,7 @@ BOOST_AUTO_TEST_CASE(a_pilot_hole_outside_those_common_in_laminate_says_so) {
       pilot->value = Length::mm(row.pilot);
       const std::string what =
           check_named(fastener_checks(spec), "fastener.pilot").what;
-      BOOST_TEST((what.find("outside the 3.8 to 4.0 mm common in glass laminate") !=
+      BOOST_TEST((what.find("outside the 3.8 to 4 mm common in glass laminate") !=
                   std::string::npos) == row.outside);
     }
 }
