@@ -107,7 +107,7 @@ def plan_names(browser, boat):
     legend = browser.run("return document.querySelector('.legend').textContent")
     check(bend in legend and "layout.radius_min" in legend, "the legend tells what a tight bend follows from")
     fit = browser.run("return document.getElementById('checks').textContent")
-    check("least 0.60 mm on starboard and port at 2926" in fit and "on starboard and port from" in fit,
+    check("least 0.60 mm on starboard and port at girth 2926" in fit and "on starboard and port from" in fit,
           "what is the same on both hands is said of both")
 
 
