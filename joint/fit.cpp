@@ -186,8 +186,8 @@ GapOfSide worst_gap(const std::vector<GapSection>& sections,
                     SideName side,
                     GapAtDepth GapSection::*gap,
                     double sign) {
-  // openings may leave a side without a joint
-  if (sections.empty()) return {{Length::mm(sign * 1e300), side, {}, {}}, Length()};
+  if (sections.empty())  // openings leave no joint
+    return {{Length::mm(sign * 1e300), side, {}, {}}, Length()};
   const auto below = [&](const GapSection& a, const GapSection& b) {
     return sign * (a.*gap).gap_mm < sign * (b.*gap).gap_mm;
   };
@@ -195,7 +195,9 @@ GapOfSide worst_gap(const std::vector<GapSection>& sections,
       std::minmax_element(sections.begin(), sections.end(), below);
   const double spread = sign * ((*best.*gap).gap_mm - (*worst.*gap).gap_mm);
   const GapSection& named = spread <= alike_mm ? sections.front() : *worst;
-  return {gap_at(named, side, named.*gap), Length::mm(spread)};
+  GapAt at = gap_at(named, side, named.*gap);
+  at.gap = Length::mm((*worst.*gap).gap_mm);
+  return {at, Length::mm(spread)};
 }
 
 /// The fit of one side.
