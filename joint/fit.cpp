@@ -7,7 +7,6 @@
 #include <functional>
 #include <future>
 #include <optional>
-#include <utility>
 
 #include "joint/fit_reach.h"
 #include "joint/gap_search.h"
@@ -195,9 +194,8 @@ GapOfSide worst_gap(const std::vector<GapSection>& sections,
       std::minmax_element(sections.begin(), sections.end(), below);
   const double spread = sign * ((*best.*gap).gap_mm - (*worst.*gap).gap_mm);
   const GapSection& named = spread <= alike_mm ? sections.front() : *worst;
-  GapAt at = gap_at(named, side, named.*gap);
-  at.gap = Length::mm((*worst.*gap).gap_mm);
-  return {at, Length::mm(spread)};
+  const GapAtDepth shown{(*worst.*gap).gap_mm, (named.*gap).depth_mm};
+  return {gap_at(named, side, shown), Length::mm(spread)};
 }
 
 /// The fit of one side.
