@@ -28,20 +28,18 @@ struct Sources {
   std::string_view thread, clearance, washer, nut, sunk, lengths;
 };
 
-constexpr Sources metric_sources{"ISO 261, coarse (data transcription)",
-                                 "ISO 273, medium (data transcription)",
-                                 "ISO 7093-1 (data transcription)",
+constexpr Sources metric_sources{"ISO 261, coarse (retyped table)",
+                                 "ISO 273, medium (retyped table)",
+                                 "ISO 7093-1 (retyped table)",
                                  "ISO 4032",
                                  "ISO 7046-2",
                                  "ISO 888"};
-constexpr Sources inch_sources{"ASME B1.1, UNC (data transcription)",
-                               "normal clearance drill (data transcription)",
-                               "ASME B18.21.1, type A",
-                               "ASME B18.2.2 and B18.6.3",
-                               "ASME B18.6.3, 82 degrees",
-                               "trade usage"};
+constexpr Sources inch_sources{
+    "ASME B1.1, UNC (retyped table)", "normal clearance drill (retyped table)",
+    "ASME B18.21.1, type A",          "ASME B18.2.2 and B18.6.3",
+    "ASME B18.6.3, 82 degrees",       "trade usage"};
 
-// The transcription of ISO 273 reads 14 at M12 medium; the bore of the M12 coarse
+// The retyped table of ISO 273 reads 14 at M12 medium; the bore of the M12 coarse
 // washer supports the 13.5 that is remembered.
 constexpr std::array<Row, 6> metric{{
     {"M4", "M4x0.7", 4, 0.7, seen(4.5), seen(12), seen(1.0), remembered(3.2),

@@ -17,7 +17,7 @@ std::vector<std::string> bolt_sizes();
 /// @returns  nothing for a size that is not known, or not with that head
 /// @source  ISO 261 and ISO 898-1 (thread), ISO 273 medium (holes), ISO 7093-1
 ///          (washers), ISO 4032 (nuts), ISO 7046-2 (countersunk head); inch: ASME B1.1,
-///          clearance drills from a data transcription, the rest from memory
+///          clearance drills from a retyped table, the rest from memory
 std::optional<FastenerSpec> bolt(const std::string& size, HeadKind head);
 
 /// The area of a thread in tension (mm2).

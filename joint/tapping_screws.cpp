@@ -24,20 +24,20 @@ struct Sources {
 };
 
 constexpr Sources metric_sources{
-    "ISO 1478 (data transcription)",
-    "ISO 1478 (data transcription)",
-    "ISO 7049 (data transcription)",
+    "ISO 1478 (retyped table)",
+    "ISO 1478 (retyped table)",
+    "ISO 7049 (retyped table)",
     "ISO 7050",
     "a fastener maker's hole tables for tapping screws, thermoset plastics",
     "a fastener maker's hole tables for tapping screws",
-    "ISO 7049 (data transcription)"};
+    "ISO 7049 (retyped table)"};
 constexpr Sources inch_sources{
     "types AB and B after ASME B18.6.3 (supplier's table)",
     "ISO 1478, the metric size of the same thread",
-    "ASME B18.6.3 (data transcription)",
+    "ASME B18.6.3 (retyped table)",
     "ASME B18.6.3, 82 degrees",
     "type AB holes in light metal (supplier's table)",
-    "normal clearance of the machine screw (data transcription)",
+    "normal clearance of the machine screw (retyped table)",
     "common practice, no source: the inch lengths that ISO 7049 rounds"};
 
 constexpr std::string_view laminate_holes =
@@ -105,7 +105,7 @@ constexpr std::array<Row, 7> inch{{
      seen(inch_longest)},
 }};
 
-// ISO 7049 (data transcription); the inch lengths are the same before rounding
+// ISO 7049 (retyped table); the inch lengths are the same before rounding
 constexpr double metric_lengths[] = {4.5, 6.5, 9.5, 13, 16, 19, 22, 25, 32, 38, 45, 50};
 constexpr double inch_lengths[] = {0.375, 0.5,  0.625, 0.75, 0.875,
                                    1,     1.25, 1.5,   1.75, 2};

@@ -67,7 +67,7 @@ BOOST_AUTO_TEST_CASE(a_bolt_reaches_through_its_washers_and_nut_by_two_threads) 
 
 BOOST_AUTO_TEST_CASE(an_inch_bolt_may_be_named_with_its_thread) {
   BOOST_TEST(bolt_of("1/4-20").size == "1/4");
-  // published: 1/4 in normal clearance 9/32 in (data transcription)
+  // published: 1/4 in normal clearance 9/32 in (retyped table)
   BOOST_TEST(bolt_of("1/4").lip_hole.in_mm() == 25.4 * 9 / 32, tolerance(1e-12));
   BOOST_TEST(!bolt("1/4-28", HeadKind::Pan).has_value());
 }

@@ -91,7 +91,7 @@ BOOST_AUTO_TEST_CASE(a_value_that_was_not_read_says_so) {
 }
 
 BOOST_AUTO_TEST_CASE(the_stock_lengths_are_the_range_of_iso_7049) {
-  // published: ISO 7049 (data transcription): ST4.8 from 9.5 to 38
+  // published: ISO 7049 (retyped table): ST4.8 from 9.5 to 38
   const auto lengths = screw("ST4.8").lengths;
   BOOST_TEST_REQUIRE(lengths.size() == 8u);  // 9.5 13 16 19 22 25 32 38
   BOOST_TEST(lengths.front().in_mm() == 9.5);
