@@ -106,6 +106,7 @@ Json page_data(const Job& job,
                                      style.size_with_unit(adhesive->gap_max)
                                : ""},
       {"head", {rounded(spec.head_diameter), spec.head == HeadKind::Countersunk}},
+      {"pointed", spec.kind == FastenerKind::TappingScrew},
       {"diameter", rounded(spec.diameter)},
       {"fastener", fastener_name(spec)},
       {"serves", serving(spec, style)},
