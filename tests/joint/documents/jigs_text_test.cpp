@@ -27,6 +27,16 @@ bool has(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
+/// The flat pattern of the first jig.
+FlatPattern first_pattern(const Job& job) {
+  const auto& stations = job.schedule->stations;
+  const JigSegment& jig = job.schedule->jigs.front();
+  return flat_pattern(
+      job.perimeter, stations,
+      jig_stretch(job.perimeter, stations, jig.first, jig.last, job.joint.jig),
+      job.joint.jig);
+}
+
 BOOST_AUTO_TEST_SUITE(jigs_text_suite)
 
 BOOST_AUTO_TEST_CASE(every_hole_stands_under_every_jig_that_has_it) {
@@ -57,12 +67,7 @@ BOOST_AUTO_TEST_CASE(a_twisted_lip_tells_what_laying_it_flat_leaves) {
   for (SheerRow& row : twisted.sheer.rows)
     row.offsets.lip_low += Length::mm(row.point.x() < 500 ? 15 : 0);
   const Job job = job_of(twisted);
-  const auto& stations = job.schedule->stations;
-  const JigSegment& jig = job.schedule->jigs.front();
-  const FlatPattern pattern = flat_pattern(
-      job.perimeter, stations,
-      jig_stretch(job.perimeter, stations, jig.first, jig.last, job.joint.jig),
-      job.joint.jig);
+  const FlatPattern pattern = first_pattern(job);
   const double percent = 100 * pattern.distortion.worst_strain;
   BOOST_TEST(percent > 0.001);
   BOOST_TEST(has(text_in(job, LengthUnit::Millimetres), decimals(percent, 3) + " %"));
@@ -134,12 +139,7 @@ BOOST_AUTO_TEST_CASE(the_flat_places_are_those_of_the_pattern) {
   Joint joint = circle_joint(800, 90, {});
   joint.jig.plate = Length::mm(3);
   const Job job = job_of(joint);
-  const auto& stations = job.schedule->stations;
-  const JigSegment& jig = job.schedule->jigs.front();
-  const FlatPattern pattern = flat_pattern(
-      job.perimeter, stations,
-      jig_stretch(job.perimeter, stations, jig.first, jig.last, job.joint.jig),
-      job.joint.jig);
+  const FlatPattern pattern = first_pattern(job);
   const NumberStyle style(LengthUnit::Millimetres, Length::mm(1));
   const std::string text = text_in(job, LengthUnit::Millimetres);
   for (const FlatHole& hole : pattern.holes)
