@@ -17,12 +17,6 @@ constexpr double rounding_mm = 1e-9;
 
 using Bends = std::vector<std::pair<Length, Length>>;
 
-std::vector<bool> corners_of(const Perimeter& perimeter) {
-  std::vector<bool> corners;
-  for (const SheerKnot& knot : perimeter.knots) corners.push_back(knot.corner);
-  return corners;
-}
-
 /// The first of the bends that has more than a point in common with a stretch.
 std::optional<std::pair<Length, Length>> first_bend(const Bends& bends,
                                                     Length from,
@@ -165,7 +159,7 @@ std::vector<JigSegment> jig_segments(const Perimeter& perimeter,
     const auto end = std::find_if_not(first, stations.end(), on_side);
     const Cut holes{first - stations.begin(), end - stations.begin() - 1};
     const Bends bends =
-        tight_bends(side.drill_line, corners_of(perimeter), limits.radius_min);
+        tight_bends(side.drill_line, corner_knots(perimeter), limits.radius_min);
     std::size_t number = 0;
     for (const auto& [from, to] :
          side_cuts(side, stations, holes, bends, limits.run_max))

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "joint/keepout_obstacles.h"
 #include "joint/tight_bends.h"
 #include "joint/worded_length.h"
 
@@ -14,73 +15,6 @@ namespace {
 
 void append(Errors& errors, const Errors& more) {
   errors.insert(errors.end(), more.begin(), more.end());
-}
-
-/// An end of a side, and whether it is the start.
-struct SideTip {
-  const PerimeterSide* side;
-  bool start;
-};
-
-/// The tip that goes on from one; none where the joint stops.
-SideTip next_tip(const Perimeter& perimeter, const PerimeterSide& side, bool start) {
-  const bool transom = side.name == SideName::Transom;
-  if (transom)
-    return {perimeter.side(start ? SideName::Starboard : SideName::Port), false};
-  const SideName other =
-      side.name == SideName::Starboard ? SideName::Port : SideName::Starboard;
-  if (start)
-    return {side.start == SideEnd::End ? nullptr : perimeter.side(other), true};
-  // an open joint stops at its transom corners
-  if (!perimeter.hull->curve().closed()) return {nullptr, false};
-  if (const auto* across = perimeter.side(SideName::Transom))
-    return {across, side.name == SideName::Starboard};
-  return {perimeter.side(other), false};
-}
-
-/// What a keep-out on one side leaves free of holes on the next one.
-void add_spill(const Perimeter& perimeter,
-               const PerimeterSide& from,
-               const Obstacle& obstacle,
-               const PerimeterSide& side,
-               std::vector<Obstacle>& obstacles) {
-  for (const bool start : {true, false}) {
-    const Length over = start ? -obstacle.from : obstacle.to - from.drill_line_length;
-    const SideTip tip = next_tip(perimeter, from, start);
-    if (over <= Length() || tip.side != &side) continue;
-    const Length length = side.drill_line_length;
-    obstacles.push_back({tip.start ? -over : length - over,
-                         tip.start ? over : length + over, obstacle.clear,
-                         obstacle.what});
-  }
-}
-
-Errors add_keepouts(const Joint& joint,
-                    const Perimeter& perimeter,
-                    const PerimeterSide& side,
-                    std::vector<Obstacle>& obstacles) {
-  Errors errors;
-  for (std::size_t i = 0; i < joint.keepouts.size(); ++i) {
-    const KeepOut& keepout = joint.keepouts[i];
-    const std::string where = fmt::format("keepout[{}]", i);
-    for (const PerimeterSide& stands : perimeter.sides) {
-      if (!stands_on(keepout.stretch.side, stands.name)) continue;
-      const auto girths =
-          stretch_on(stands, keepout.stretch, where, "keep-out " + keepout.what);
-      if (!girths) {
-        if (&stands == &side) append(errors, girths.error());
-        continue;
-      }
-      const Obstacle obstacle{girths->first - keepout.clear,
-                              girths->second + keepout.clear, keepout.clear,
-                              keepout.what};
-      if (&stands == &side)
-        obstacles.push_back(obstacle);
-      else
-        add_spill(perimeter, stands, obstacle, side, obstacles);
-    }
-  }
-  return errors;
 }
 
 /// The name of a zone in a message.
@@ -202,10 +136,8 @@ void add_bends(const Joint& joint,
                const Perimeter& perimeter,
                const PerimeterSide& side,
                SideObstacles& named) {
-  std::vector<bool> corners;
-  for (const SheerKnot& knot : perimeter.knots) corners.push_back(knot.corner);
   for (const auto& [from, to] :
-       tight_bends(side.drill_line, corners, joint.layout.radius_min)) {
+       tight_bends(side.drill_line, corner_knots(perimeter), joint.layout.radius_min)) {
     std::vector<Length> cuts{from, to};
     for (const NamedPlace& place : named.places)
       if (from < place.at && place.at < to) cuts.push_back(place.at);
@@ -305,7 +237,9 @@ Result<LayoutGround> layout_ground(const Joint& joint,
                                    const PerimeterSide& side) {
   LayoutGround ground;
   std::vector<SpaceZone> zones;
-  Errors errors = add_keepouts(joint, perimeter, side, ground.named.obstacles);
+  auto keepouts = keepout_obstacles(joint, perimeter, side);
+  Errors errors = keepouts ? Errors() : keepouts.error();
+  if (keepouts) ground.named.obstacles = std::move(*keepouts);
   append(errors, add_zones(joint, side, ground, zones));
   append(errors, add_places(joint, perimeter, side, ground));
   if (!errors.empty()) return tl::unexpected(std::move(errors));

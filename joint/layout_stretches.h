@@ -5,18 +5,10 @@
 
 #include "geometry/spacing.h"
 #include "joint/joint.h"
+#include "joint/keepout_obstacles.h"
 #include "joint/perimeter.h"
 
 namespace sheerlap {
-
-/// What keeps holes away, on one side's drill line.
-struct Obstacle {
-  Length from;  ///< its clearance included
-  Length to;
-  Length clear;  ///< the clearance in it
-  std::string what;
-  bool bend = false;  ///< follows from the least radius, not from the joint file's list
-};
 
 /// A hole that must be, and why.
 struct NamedPlace {

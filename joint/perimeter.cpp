@@ -282,4 +282,10 @@ Result<Perimeter> perimeter(const Joint& joint) {
   return result;
 }
 
+std::vector<bool> corner_knots(const Perimeter& perimeter) {
+  std::vector<bool> corners;
+  for (const SheerKnot& knot : perimeter.knots) corners.push_back(knot.corner);
+  return corners;
+}
+
 }  // namespace sheerlap

@@ -83,6 +83,9 @@ struct Perimeter {
 ///          "opening[N]...": an opening that is not on its side
 Result<Perimeter> perimeter(const Joint& joint);
 
+/// Whether each knot of the sheer is a corner, as `tight_bends` asks.
+std::vector<bool> corner_knots(const Perimeter& perimeter);
+
 /// "starboard", "port" or "transom".
 std::string side_word(SideName name);
 

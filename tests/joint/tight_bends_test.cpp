@@ -12,9 +12,7 @@ namespace {
 std::vector<std::pair<Length, Length>> bends_on(const Perimeter& perimeter,
                                                 const PerimeterSide& side,
                                                 double radius_mm) {
-  std::vector<bool> corners;
-  for (const SheerKnot& knot : perimeter.knots) corners.push_back(knot.corner);
-  return tight_bends(side.drill_line, corners, Length::mm(radius_mm));
+  return tight_bends(side.drill_line, corner_knots(perimeter), Length::mm(radius_mm));
 }
 
 Perimeter perimeter_of(const Joint& joint) {
