@@ -35,6 +35,10 @@ refuse "geometry/ includes what is above it" \
   '#include "(joint|cli|tests)/' "${sources[@]}" geometry
 refuse "joint/ includes what is above it" '#include "(cli|tests)/' "${sources[@]}" joint
 refuse "cli/ includes tests" '#include "tests/' "${sources[@]}" cli
+refuse "joint/reasons/ includes what is above it" \
+  '#include "(geometry/|joint/[^r]|joint/r[^e])' "${sources[@]}" joint/reasons
+refuse "joint/mechanics/ includes what is above it" \
+  '#include "joint/([^mr/][^/]*|[^/]*\.h)(/|")' "${sources[@]}" joint/mechanics
 refuse "joint/ calls its documents" '#include "joint/(documents|sheets)/' \
   --exclude-dir=documents --exclude-dir=sheets "${sources[@]}" joint
 refuse "joint/documents/ calls the sheets" '#include "joint/sheets/' \
@@ -49,6 +53,8 @@ refuse "the product uses a library for tests" '#include <(gsl|geos|glpk|boost/te
 
 refuse_link geometry geometry/CMakeLists.txt 'joint|documents|cli'
 refuse_link joint joint/CMakeLists.txt 'documents|sheets|cli'
+refuse_link reasons joint/reasons/CMakeLists.txt 'geometry|mechanics|joint|documents|sheets|cli'
+refuse_link mechanics joint/mechanics/CMakeLists.txt 'joint|documents|sheets|cli'
 refuse_link documents joint/documents/CMakeLists.txt 'sheets|cli'
 refuse_link sheets joint/sheets/CMakeLists.txt 'cli'
 

@@ -1,0 +1,56 @@
+#include "joint/reasons/working.h"
+
+#include <boost/test/unit_test.hpp>
+
+namespace sheerlap {
+namespace {
+
+BOOST_AUTO_TEST_SUITE(working_test)
+
+template <class Working>
+typename Working::Number mean_stress(Working& work) {
+  const auto P =
+      work.given({"P", "load", "N/mm"}, 100, Origin::of_file("loads.across"));
+  const auto l = work.given({"l", "overlap", "mm"}, 40, Origin::of_joint("measured"));
+  const auto tau = work.figure(
+      {"tau", "mean shear stress", "N/mm2", "derived: load over length", "any"}, P / l);
+  return work.solved(
+      {"x", "twice the mean, as a root", "N/mm2", "derived: doubling", "any"}, 5,
+      [&](const auto& x) {
+        return Equation<Term>{x / 2, tau};
+      });
+}
+
+BOOST_AUTO_TEST_CASE(a_plain_and_a_written_calculation_give_the_same_number) {
+  PlainWorking plain;
+  WrittenWorking written;
+  BOOST_TEST(mean_stress(plain) == mean_stress(written).value());
+}
+
+BOOST_AUTO_TEST_CASE(a_written_calculation_keeps_what_was_given_and_what_was_worked) {
+  WrittenWorking work;
+  mean_stress(work);
+  const auto& steps = work.steps();
+  BOOST_TEST_REQUIRE(steps.size() == 4U);
+  BOOST_TEST(steps[0].is_given());
+  BOOST_TEST(steps[0].origin.address == "loads.across");
+  BOOST_TEST(steps[1].origin.words == "measured");
+  BOOST_TEST(steps[2].formula == "P/l");
+  BOOST_TEST(steps[2].numbers == "100/40");
+  BOOST_TEST(steps[2].value == 2.5);
+  BOOST_TEST(steps[2].source == "derived: load over length");
+  BOOST_TEST(steps[3].formula == "such that x/2 = tau");
+  BOOST_TEST(steps[3].numbers == "5/2 = 2.5");
+}
+
+BOOST_AUTO_TEST_CASE(a_line_that_stands_already_is_not_written_twice) {
+  WrittenWorking work;
+  mean_stress(work);
+  mean_stress(work);
+  BOOST_TEST(work.steps().size() == 4U);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+}  // namespace
+}  // namespace sheerlap
