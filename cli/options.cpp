@@ -7,9 +7,9 @@
 #include <string_view>
 
 #include "cli/commands.h"
-#include "cli/nearest_word.h"
 #include "cli/version.h"
 #include "joint/documents/printable.h"
+#include "joint/nearest_word.h"
 
 namespace sheerlap {
 namespace {

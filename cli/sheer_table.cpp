@@ -8,8 +8,8 @@
 #include <string>
 
 #include "cli/csv_lines.h"
-#include "cli/nearest_word.h"
 #include "cli/text_file.h"
+#include "joint/nearest_word.h"
 #include "joint/quoted_text.h"
 
 namespace sheerlap {

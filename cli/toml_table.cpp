@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "cli/nearest_word.h"
 #include "cli/text_file.h"
+#include "joint/nearest_word.h"
 #include "joint/quoted_text.h"
 
 namespace sheerlap {

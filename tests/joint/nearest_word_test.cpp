@@ -1,4 +1,4 @@
-#include "cli/nearest_word.h"
+#include "joint/nearest_word.h"
 
 #include <boost/test/unit_test.hpp>
 #include <string>
