@@ -1,5 +1,6 @@
 #pragma once
 
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -30,6 +31,7 @@ class PlainWorking {
   using Number = double;
 
   Number given(const GivenWords&, double value, const Origin&) { return value; }
+  Number sought(std::string_view, double value) { return value; }
   Number figure(const FigureWords&, Number value) { return value; }
   /// @param equation  a function of the root, called for its text alone
   template <class Function>
@@ -45,6 +47,10 @@ class WrittenWorking {
 
   /// A number the calculation starts from.
   Number given(const GivenWords& words, double value, Origin origin);
+  /// A number that stands in formulas before the line that gives it, by `solved`.
+  Number sought(std::string_view letters, double value) {
+    return Term::named(std::string(letters), value);
+  }
   /// A figure by its formula.
   Number figure(const FigureWords& words, const Number& formula);
   /// A figure that meets an equation.

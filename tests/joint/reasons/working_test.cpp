@@ -50,6 +50,21 @@ BOOST_AUTO_TEST_CASE(a_line_that_stands_already_is_not_written_twice) {
   BOOST_TEST(work.steps().size() == 4U);
 }
 
+BOOST_AUTO_TEST_CASE(a_number_that_is_sought_is_written_once_it_is_solved) {
+  WrittenWorking work;
+  const Term P = work.sought("P", 6);
+  const Term tau =
+      work.figure({"tau", "stress", "N/mm2", "derived: load over length", "any"}, P / 2);
+  BOOST_TEST(work.steps().size() == 1U);
+  work.solved({"P", "load that strains it", "N/mm", "derived: as asked", "any"}, 6,
+              [&](const auto&) {
+                return Equation<Term>{tau, Term(3)};
+              });
+  BOOST_TEST_REQUIRE(work.steps().size() == 2U);
+  BOOST_TEST(work.steps()[0].formula == "P/2");
+  BOOST_TEST(work.steps()[1].formula == "such that tau = 3");
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
