@@ -5,9 +5,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "joint/rule_asks.h"
 #include "joint/rule_words.h"
-#include "joint/vessel_length_table.h"
-#include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
@@ -15,62 +14,12 @@ namespace {
 /// Lengths no further apart count as equal.
 constexpr double rounding_mm = 1e-6;
 
-/// What a rule asks of a joint, or why it asks nothing of it.
-struct Asked {
-  std::optional<Length> length;
-  std::string why_not;  ///< empty if there is a length
-};
-
 /// What a joint has of a quantity, or why it has nothing of it.
 struct Measured {
   std::string what;
   std::optional<PlacedLength> has;
   std::string why_not;  ///< for the case that there is nothing
 };
-
-bool thinner(Length bolt, Length asked) {
-  return (bolt - asked).in_mm() < -rounding_mm;
-}
-
-/// The table's row is used whole: its spacing is for bolts as thick as it asks.
-Asked asked_by_table(RuleQuantity quantity, const RuleSubject& subject) {
-  if (!subject.vessel_length) return {{}, "the vessel's length is not given"};
-  const auto row = vessel_length_row(*subject.vessel_length);
-  if (!row)
-    return {
-        {},
-        fmt::format("the table runs from {} and is not carried on to a vessel of {}",
-                    worded_range(Length::inches(30 * 12), Length::inches(120 * 12)),
-                    worded(*subject.vessel_length))};
-  if (quantity == RuleQuantity::LeastOverlap) return {row->overlap, ""};
-  if (quantity == RuleQuantity::LeastBoltDiameter) return {row->diameter, ""};
-  if (thinner(subject.diameter, row->diameter))
-    return {{},
-            fmt::format("the spacing is for bolts of at least {}; these are of {}",
-                        worded(row->diameter), worded(subject.diameter))};
-  return {row->spacing, ""};
-}
-
-Asked asked(const RuleAsk& ask, const RuleSubject& subject) {
-  switch (ask.form) {
-    case RuleForm::BoltDiameters:
-      return {ask.factor * subject.diameter, ""};
-    case RuleForm::HoleDiameters:
-      return {ask.factor * std::max(subject.lip_hole, subject.hull_hole), ""};
-    case RuleForm::LipThicknesses:
-      return {ask.factor * subject.lip_thickness, ""};
-    case RuleForm::Fixed:
-      return {Length::mm(ask.factor), ""};
-    case RuleForm::GasketedFlange: {
-      const Length thinner_one =
-          std::min(subject.lip_thickness, subject.hull_thickness);
-      return {2 * subject.diameter + 6 * thinner_one / (ask.factor + 0.5), ""};
-    }
-    case RuleForm::TableByLength:
-      break;
-  }
-  return asked_by_table(ask.quantity, subject);
-}
 
 std::vector<Measured> measured(RuleQuantity quantity, const RuleSubject& subject) {
   constexpr const char* no_pitch = "no two holes have joint between them";
@@ -151,7 +100,7 @@ RuleRow row_of(const PublishedRule& rule,
   row.has_words = measure.what;
   row.source = rule.source;
   row.chosen = chosen;
-  const Asked wanted = asked(ask, subject);
+  const RuleAsked wanted = rule_asked(ask, subject);
   row.asks = wanted.length;
   if (measure.has) {
     row.has = measure.has->length;
@@ -187,13 +136,6 @@ RuleRows rule_rows(const RuleSubject& subject,
         rows.push_back(row_of(rule, ask, measure, subject, is_chosen));
   }
   return rows;
-}
-
-std::optional<Length> greatest_pitch(const PublishedRule& rule,
-                                     const RuleSubject& subject) {
-  for (const RuleAsk& ask : rule.asks)
-    if (ask.quantity == RuleQuantity::GreatestPitch) return asked(ask, subject).length;
-  return std::nullopt;
 }
 
 }  // namespace sheerlap

@@ -43,10 +43,4 @@ using RuleRows = std::vector<RuleRow>;
 RuleRows rule_rows(const RuleSubject& subject,
                    const std::vector<const PublishedRule*>& chosen);
 
-/// The greatest pitch that a rule asks of this joint, for a layout to keep.
-///
-/// @returns  nothing if the rule asks none, or not of this fastener or vessel
-std::optional<Length> greatest_pitch(const PublishedRule& rule,
-                                     const RuleSubject& subject);
-
 }  // namespace sheerlap
