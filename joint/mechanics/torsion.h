@@ -1,8 +1,5 @@
 #pragma once
 
-#include <cmath>
-#include <cstddef>
-#include <string>
 #include <vector>
 
 #include "joint/mechanics/hull_section.h"
@@ -30,27 +27,7 @@ struct WallShape {
 /// @errors  InvalidInput: fewer than three plates; a plate without length, thickness or
 ///          modulus; a plate that does not start where the one before it ends
 /// @source  derived: the area swept from the origin along each plate
-inline Result<WallShape> wall_shape(const std::vector<SectionPlate>& plates) {
-  using hull_section::is_sound, hull_section::length;
-  if (plates.size() < 3)
-    return invalid_input("plate", "not a closed section: three plates or more");
-  WallShape shape;
-  for (std::size_t i = 0; i < plates.size(); ++i) {
-    const SectionPlate& plate = plates[i];
-    const SectionPlate& before = plates[(i + plates.size() - 1) % plates.size()];
-    const std::string where = "plate[" + std::to_string(i) + "]";
-    if (!is_sound(plate))
-      return invalid_input(where,
-                           "not a plate: a length, a thickness and a modulus above 0");
-    const double open = std::hypot(plate.y_1 - before.y_2, plate.z_1 - before.z_2);
-    if (!(open <= 1e-6 * length(plate)))
-      return invalid_input(where, "section open here: start where the last plate ends");
-    shape.enclosed += (plate.y_1 * plate.z_2 - plate.y_2 * plate.z_1) / 2;
-    shape.sum_dst += length(plate) / (plate.thickness * plate.modulus_ratio);
-  }
-  shape.enclosed = std::abs(shape.enclosed);
-  return shape;
-}
+Result<WallShape> wall_shape(const std::vector<SectionPlate>& plates);
 
 /// The shear flow in a closed wall under torsion, q_T.
 template <class Working>

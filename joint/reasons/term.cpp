@@ -88,6 +88,7 @@ Term applied(const std::string& name,
 
 Term sqrt(const Term& x) { return applied("sqrt", std::sqrt(x.value()), x, nullptr); }
 Term exp(const Term& x) { return applied("exp", std::exp(x.value()), x, nullptr); }
+Term log(const Term& x) { return applied("ln", std::log(x.value()), x, nullptr); }
 Term sin(const Term& x) { return applied("sin", std::sin(x.value()), x, nullptr); }
 Term cos(const Term& x) { return applied("cos", std::cos(x.value()), x, nullptr); }
 Term tanh(const Term& x) { return applied("tanh", std::tanh(x.value()), x, nullptr); }

@@ -60,6 +60,8 @@ class Term {
 
 Term sqrt(const Term& x);
 Term exp(const Term& x);
+/// The natural logarithm, written "ln(x)".
+Term log(const Term& x);
 Term sin(const Term& x);
 Term cos(const Term& x);
 Term tanh(const Term& x);
@@ -81,6 +83,7 @@ using std::ceil;
 using std::cos;
 using std::exp;
 using std::floor;
+using std::log;
 using std::sin;
 using std::sqrt;
 using std::tanh;
