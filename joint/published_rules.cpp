@@ -74,6 +74,8 @@ constexpr std::string_view little_sure = "remembered with little confidence";
 constexpr std::string_view four_to_five = "4 to 5 d as remembered; the less is asked";
 constexpr std::string_view side_range = "1.5 to 2 d as remembered; the more is asked";
 constexpr std::string_view two_with_care = "2 d with care, as remembered";
+constexpr std::string_view one_to_three =
+    "1 to 3 thicknesses as remembered; the less is asked";
 constexpr std::string_view steel_flanges =
     "made for steel pipe flanges under pressure: close for a thin lip, and only where "
     "a "
@@ -92,12 +94,13 @@ constexpr std::array of_edge_tests{of_the_tests};
 constexpr std::array of_length_table{rows_whole, not_carried_on, bedded_joint};
 constexpr std::array of_laminated_lap{lap_cut_off};
 constexpr std::array of_single_lap{for_carbon, no_boat_has_it};
-constexpr std::array of_double_lap{for_carbon};
+constexpr std::array of_carbon{for_carbon};
 constexpr std::array of_light_craft_pitch{little_sure, four_to_five};
 constexpr std::array of_little_sure{little_sure};
 constexpr std::array of_pultruded_end{little_sure, two_with_care, where_ends_are};
 constexpr std::array of_pultruded_edge{little_sure, side_range};
 constexpr std::array of_steel{for_steel};
+constexpr std::array of_diameter{one_to_three};
 constexpr std::array of_flange{steel_flanges};
 constexpr std::array of_spanner{spanner_range};
 constexpr std::array of_centres{centres_in_use};
@@ -151,7 +154,18 @@ constexpr std::array rules = std::to_array<PublishedRule>({
      composites_handbook, of_single_lap},
     {"lap_double_30t", "an overlap of 30 times the laminate's thickness",
      BondedDoubleLap, ask<LeastOverlap, LipThicknesses, 30.>, Information,
-     WrittenFor::NoFastener, composites_handbook, of_double_lap},
+     WrittenFor::NoFastener, composites_handbook, of_carbon},
+    {"scarf_50t", "a scarf of 50 times the laminate's thickness", BondedScarf,
+     ask<LeastOverlap, LipThicknesses, 50.>, Information, WrittenFor::NoFastener,
+     composites_handbook, of_carbon},
+    {"taper_1_in_10",
+     "ends of the overlap tapered 1 in 10, down to 0.51 mm",
+     BondedLap,
+     ask<LeastTaper, TaperedLip, 10.>,
+     Information,
+     WrittenFor::NoFastener,
+     composites_handbook,
+     {}},
     {"edge_light_craft", "bolts at least 3 diameters from an edge", AnyFastened,
      diameters<LeastEdgeDistance, 3.>, Memory, WrittenFor::Bolts, light_craft,
      of_little_sure},
@@ -182,6 +196,9 @@ constexpr std::array rules = std::to_array<PublishedRule>({
      WrittenFor::AnyFastener,
      aerospace,
      {}},
+    {"diameter_aerospace", "fasteners at least as thick as the laminate", AnyFastened,
+     ask<LeastBoltDiameter, LipThicknesses, 1.>, Memory, WrittenFor::AnyFastener,
+     aerospace, of_diameter},
     {"end_pultruded", "bolts at least 4 diameters from an end in tension", AnyFastened,
      diameters<LeastEndDistance, 4.>, Memory, WrittenFor::Bolts, pultruded,
      of_pultruded_end},

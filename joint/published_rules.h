@@ -18,6 +18,7 @@ enum class RuleQuantity {
   LeastEndDistance,
   LeastRowGap,
   LeastOverlap,
+  LeastTaper,
   LeastBoltDiameter,
 };
 
@@ -26,6 +27,7 @@ enum class RuleForm {
   BoltDiameters,   ///< factor times the bolt's nominal diameter
   HoleDiameters,   ///< factor times the hole
   LipThicknesses,  ///< factor times the lip's thickness
+  TaperedLip,      ///< factor times what is tapered off the lip, down to 0.51 mm
   Fixed,           ///< mm
   GasketedFlange,  ///< 2 d + 6 t / (m + 0.5); the factor is the gasket's, m
   TableByLength,   ///< the row of a table by the vessel's length
@@ -45,6 +47,7 @@ enum class RulePlace {
   SteelPlate,          ///< plates of steel
   BondedLap,           ///< a bonded single lap
   BondedDoubleLap,
+  BondedScarf,
   LaminatedLap,  ///< a lap made by laying glass over it
 };
 

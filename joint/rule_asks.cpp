@@ -13,6 +13,10 @@ namespace {
 /// Lengths no further apart count as equal.
 constexpr double rounding_mm = 1e-6;
 
+/// What a tapered end of a lap is left with.
+/// @source  MIL-HDBK-17-3F, vol. 3, ch. 12, D-11: 0.020 in
+constexpr Length taper_ends_at = Length::inches(0.020);
+
 bool thinner(Length bolt, Length asked) {
   return (bolt - asked).in_mm() < -rounding_mm;
 }
@@ -46,6 +50,8 @@ RuleAsked rule_asked(const RuleAsk& ask, const RuleSubject& subject) {
       return {ask.factor * std::max(subject.lip_hole, subject.hull_hole), ""};
     case RuleForm::LipThicknesses:
       return {ask.factor * subject.lip_thickness, ""};
+    case RuleForm::TaperedLip:
+      return {ask.factor * (subject.lip_thickness - taper_ends_at), ""};
     case RuleForm::Fixed:
       return {Length::mm(ask.factor), ""};
     case RuleForm::GasketedFlange: {

@@ -45,6 +45,8 @@ std::vector<Measured> measured(RuleQuantity quantity, const RuleSubject& subject
     case RuleQuantity::LeastOverlap:
       return {{"least depth of the lap, trim tolerances taken off", subject.lap,
                "the lap's depth is not given"}};
+    case RuleQuantity::LeastTaper:
+      return {{"taper of the lap's ends", std::nullopt, "no taper is given"}};
     case RuleQuantity::LeastBoltDiameter:
       break;
   }
@@ -104,7 +106,7 @@ RuleRow row_of(const PublishedRule& rule,
   row.asks = wanted.length;
   if (measure.has) {
     row.has = measure.has->length;
-    if (!measure.has->where.empty()) row.has_words += ", " + measure.has->where;
+    row.where = measure.has->where;
   }
   if (row.asks && row.has)
     row.margin = ask.quantity == RuleQuantity::GreatestPitch ? *row.asks - *row.has

@@ -17,15 +17,15 @@ struct RuleRow {
   std::string rule;  ///< its id
   RuleQuantity quantity = RuleQuantity::GreatestPitch;
   std::string asks_words;        ///< what it asks, and where it applies
-  std::string has_words;         ///< what is measured, and its place
+  std::string has_words;         ///< what is measured
+  std::string where;             ///< its place: "at S03"; may be empty
   std::optional<Length> asks;    ///< none where the rule cannot be worked out
   std::optional<Length> has;     ///< none where the joint has no such thing
   std::optional<Length> margin;  ///< on the safe side if positive
   RuleState state = RuleState::Information;
   bool chosen = false;  ///< the user holds the joint to it
   std::string source;
-  std::vector<std::string>
-      notes;  ///< why it does not apply, first; then the rule's own
+  std::vector<std::string> notes;  ///< first why it does not apply, if it does not
 };
 
 using RuleRows = std::vector<RuleRow>;

@@ -18,6 +18,8 @@ std::string_view quantity_words(RuleQuantity quantity) {
       return "least gap between lines of holes";
     case RuleQuantity::LeastOverlap:
       return "least overlap";
+    case RuleQuantity::LeastTaper:
+      return "least length of taper";
     case RuleQuantity::LeastBoltDiameter:
       break;
   }
@@ -50,6 +52,8 @@ std::string_view place_words(RulePlace place) {
       return "bonded single laps";
     case RulePlace::BondedDoubleLap:
       return "bonded double laps";
+    case RulePlace::BondedScarf:
+      return "bonded scarfs";
     case RulePlace::LaminatedLap:
       break;
   }

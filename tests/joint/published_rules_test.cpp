@@ -63,10 +63,13 @@ BOOST_AUTO_TEST_CASE(rules_for_another_material_are_for_information) {
     RuleForm form;
     double factor;
   } rows[] = {
-      // published: MIL-HDBK-17-3F, vol. 3, ch. 12, D-13: 80 t, 30 t; a steel design
-      // manual: 2, 1.5, 3.5 and 3 hole diameters
+      // published: MIL-HDBK-17-3F, vol. 3, ch. 12, D-13: 80 t, 30 t, 1 in 50; D-11: 1
+      // in
+      // 10; a steel design manual: 2, 1.5, 3.5 and 3 hole diameters
       {"lap_single_80t", RuleForm::LipThicknesses, 80},
       {"lap_double_30t", RuleForm::LipThicknesses, 30},
+      {"scarf_50t", RuleForm::LipThicknesses, 50},
+      {"taper_1_in_10", RuleForm::TaperedLip, 10},
       {"end_steel", RuleForm::HoleDiameters, 2},
       {"edge_steel", RuleForm::HoleDiameters, 1.5},
       {"pitch_steel", RuleForm::HoleDiameters, 3.5},

@@ -121,6 +121,13 @@ BOOST_AUTO_TEST_CASE(the_two_tables_of_pitch_cross_at_fifty_feet) {
     }
 }
 
+BOOST_AUTO_TEST_CASE(a_taper_runs_down_to_twenty_thousandths) {
+  // published: MIL-HDBK-17-3F, vol. 3, ch. 12, D-11: 0.020 in (0.51 mm) at 1 in 10;
+  // derived: 10 (5 - 0.508)
+  BOOST_TEST(asked(example_rule_subject(), "taper_1_in_10").in_mm() == 44.92,
+             tolerance(1e-12));
+}
+
 BOOST_AUTO_TEST_CASE(steel_is_spaced_by_its_larger_hole) {
   RuleSubject subject = example_rule_subject();
   subject.lip_hole = Length::mm(7);
