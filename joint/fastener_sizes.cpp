@@ -52,8 +52,11 @@ std::vector<FastenerSize> fastener_sizes(FastenerKind kind) {
       size.what = fmt::format(
           "{}, {} {}", fastener_name(*spec), worded(spec->diameter),
           kind == FastenerKind::BlindRivet ? "in diameter" : "over the thread");
-      size.needs_own_holes = spec->lip_hole == Length() ||
-                             (kind == FastenerKind::TappingScrew && !spec->hull_pilot);
+      FastenerChoice choice;
+      choice.kind = kind;
+      choice.size = name;
+      choice.head = head;
+      size.needs_own_holes = !fastener(choice).has_value();
     }
     sizes.push_back(std::move(size));
   }
