@@ -73,4 +73,14 @@ std::optional<Length> greatest_pitch(const PublishedRule& rule,
   return std::nullopt;
 }
 
+std::optional<RulePitch> greatest_pitch(const std::vector<const PublishedRule*>& chosen,
+                                        const RuleSubject& subject) {
+  std::optional<RulePitch> least;
+  for (const PublishedRule* rule : chosen) {
+    const auto pitch = greatest_pitch(*rule, subject);
+    if (pitch && (!least || *pitch < least->pitch)) least = {*pitch, rule};
+  }
+  return least;
+}
+
 }  // namespace sheerlap

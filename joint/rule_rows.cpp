@@ -35,8 +35,9 @@ std::vector<Measured> measured(RuleQuantity quantity, const RuleSubject& subject
               {"least distance to the hull's top edge, trim tolerance taken off",
                subject.edge_top, no_hole}};
     case RuleQuantity::LeastEndDistance:
-      return {{"least girth from a hole to a corner, an opening or an end", subject.end,
-               "no hole has a corner, an opening or an end beside it"}};
+      return {
+          {"least girth from a hole to a corner, an opening or an end, on lip or hull",
+           subject.end, "no hole has a corner, an opening or an end beside it"}};
     case RuleQuantity::LeastRowGap: {
       std::optional<PlacedLength> gap;
       if (subject.row_gap) gap = {*subject.row_gap, ""};

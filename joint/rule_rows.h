@@ -33,10 +33,11 @@ using RuleRows = std::vector<RuleRow>;
 /// Every published rule beside this joint.
 ///
 /// A rule that is chosen passes or fails, wherever it was written for; it only does not
-/// apply where the joint has nothing to measure. Of the others, those that were read
-/// pass or warn where they apply; those remembered, and those for information, never
-/// pass, warn or fail. An edge distance is a row for the lip and one for the hull. The
-/// table by vessel length is used whole: its spacing is not held to a thinner bolt.
+/// apply where the joint has nothing to measure or the table does not reach the vessel.
+/// Of the others, those that were read pass or warn where they apply; those remembered,
+/// and those for information, never pass, warn or fail. An edge distance is a row for
+/// the lip and one for the hull. The table by vessel length is used whole: its spacing
+/// is not held to a thinner bolt.
 ///
 /// @param chosen  of `chosen_rules`
 /// @source  each row's own

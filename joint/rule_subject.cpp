@@ -159,15 +159,22 @@ JointFilling filling_of(const std::optional<Adhesive>& adhesive) {
 
 }  // namespace
 
-RuleSubject rule_subject(const Joint& joint,
-                         const Perimeter& perimeter,
-                         const Schedule& schedule) {
+RuleSubject rule_subject(const Joint& joint, const FastenerSpec& fastener) {
   RuleSubject subject;
-  const FastenerSpec& fastener = schedule.fastener;
   subject.kind = fastener.kind;
   subject.diameter = fastener.diameter;
   subject.lip_hole = fastener.lip_hole;
   subject.hull_hole = fastener.hull_pilot.value_or(fastener.lip_hole);
+  subject.lip_thickness = joint.lip.thickness;
+  subject.hull_thickness = joint.hull.thickness;
+  subject.filling = filling_of(joint.adhesive);
+  return subject;
+}
+
+RuleSubject rule_subject(const Joint& joint,
+                         const Perimeter& perimeter,
+                         const Schedule& schedule) {
+  RuleSubject subject = rule_subject(joint, schedule.fastener);
   for (const PerimeterSide& side : perimeter.sides) {
     take_pitches(subject, side, holes_on(schedule, side));
     take_ends(subject, side, stations_on(schedule, side.name));
@@ -177,9 +184,6 @@ RuleSubject rule_subject(const Joint& joint,
     keep_least(subject.edge_low, station.edge_low, "at " + station.mark);
     keep_least(subject.edge_top, station.edge_top, "at " + station.mark);
   }
-  subject.lip_thickness = joint.lip.thickness;
-  subject.hull_thickness = joint.hull.thickness;
-  subject.filling = filling_of(joint.adhesive);
   return subject;
 }
 

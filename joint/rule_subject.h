@@ -4,6 +4,7 @@
 #include <string>
 
 #include "geometry/quantity.h"
+#include "joint/fasteners.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
 #include "joint/schedule.h"
@@ -37,6 +38,9 @@ struct RuleSubject {
   std::optional<Length> vessel_length;  ///< none: not given
   JointFilling filling = JointFilling::NotGiven;
 };
+
+/// The facts that a joint has before its holes are laid out.
+RuleSubject rule_subject(const Joint& joint, const FastenerSpec& fastener);
 
 /// The facts of a laid-out joint; its vessel's length is left for the caller to add.
 ///

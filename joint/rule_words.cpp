@@ -37,7 +37,7 @@ std::string_view place_words(RulePlace place) {
     case RulePlace::BelowWaterline:
       return "watertight connections below the static load waterline";
     case RulePlace::AboveWaterline:
-      return "in the hull above the static load waterline, up to the deck";
+      return "connections in the hull above the static load waterline, up to the deck";
     case RulePlace::Deckhouse:
       return "connections in deckhouses";
     case RulePlace::DeckhouseAdhesive:

@@ -121,6 +121,28 @@ BOOST_AUTO_TEST_CASE(the_two_tables_of_pitch_cross_at_fifty_feet) {
     }
 }
 
+BOOST_AUTO_TEST_CASE(all_of_the_chosen_rules_are_kept_by_the_least_of_their_pitches) {
+  const auto pitch_of = [](const std::vector<std::string>& ids,
+                           const RuleSubject& subject) {
+    const auto chosen = chosen_rules(ids, "strength.rules");
+    BOOST_TEST_REQUIRE(chosen.has_value());
+    return greatest_pitch(*chosen, subject);
+  };
+  const std::vector<std::string> three{"edge_class", "pitch_hull_to_deck_bonded",
+                                       "pitch_above_waterline"};
+  // derived: 15 x 6 mm, under 20 x 6
+  const auto closest = pitch_of(three, with_diameter(6));
+  BOOST_TEST_REQUIRE(closest.has_value());
+  BOOST_TEST(closest->pitch.in_mm() == 90, tolerance(1e-12));
+  BOOST_TEST(closest->rule->id == "pitch_above_waterline");
+  BOOST_TEST(!pitch_of({"edge_class"}, with_diameter(6)).has_value());
+  BOOST_TEST(!pitch_of({}, with_diameter(6)).has_value());
+  // a bolt too thin for the table by length has no pitch of it
+  const auto thin =
+      pitch_of({"deck_to_hull_by_length", "pitch_bedded"}, of_vessel(30, .2));
+  BOOST_TEST(thin->rule->id == "pitch_bedded");
+}
+
 BOOST_AUTO_TEST_CASE(a_taper_runs_down_to_twenty_thousandths) {
   // published: MIL-HDBK-17-3F, vol. 3, ch. 12, D-11: 0.020 in (0.51 mm) at 1 in 10;
   // derived: 10 (5 - 0.508)

@@ -62,6 +62,18 @@ BOOST_AUTO_TEST_CASE(a_box_has_the_facts_that_it_was_given) {
   BOOST_TEST(!subject.vessel_length.has_value());
 }
 
+BOOST_AUTO_TEST_CASE(before_the_holes_are_laid_out_the_rest_is_known) {
+  const auto screw = fastener(box().fastener);
+  BOOST_TEST_REQUIRE(screw.has_value());
+  const RuleSubject subject = rule_subject(box(), *screw);
+  BOOST_TEST(subject.diameter.in_mm() == 4.80);  // published: ISO 1478
+  BOOST_TEST(subject.lip_thickness.in_mm() == 5);
+  BOOST_TEST((subject.filling == JointFilling::Adhesive));
+  BOOST_TEST(!subject.largest_pitch.has_value());
+  BOOST_TEST(!subject.edge_low.has_value());
+  BOOST_TEST(!subject.end.has_value());
+}
+
 BOOST_AUTO_TEST_CASE(no_pitch_is_taken_across_a_corner_or_an_opening) {
   Joint joint = box();
   joint.openings.push_back(
