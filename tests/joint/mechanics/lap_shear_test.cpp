@@ -41,7 +41,8 @@ BOOST_AUTO_TEST_CASE(the_stresses_are_those_worked_elsewhere) {
     double P, lam, mean, end_1, end_2, middle;
     const char* source;
   } rows[] = {
-      // derived: Volkersen's formula with hyperbolic functions, in an independent script
+      // derived: Volkersen's formula with hyperbolic functions, in an independent
+      // script
       {{370, 3, 40000, 40000, 50}, 100, 0.0785281, 2, 4.08433, 4.08433, 1.12477, "V1"},
       {unequal_lap(), 100, 0.0801474, 2, 3.38294, 4.92864, 1.1007, "V2"},
       {{370, 0.5, 48000, 32000, 50}, 100, 0.19632, 2, 7.8541, 11.7801, 0.145033, "V2b"},
