@@ -82,6 +82,40 @@ BOOST_AUTO_TEST_CASE(rules_for_another_material_are_for_information) {
     }
 }
 
+BOOST_AUTO_TEST_CASE(a_laminated_lap_is_38_mm_wide) {
+  // published: a national class society's rules for FRP ships, section 6, 602.9; the
+  // step beyond 3600 g/m2 was cut off
+  BOOST_TEST(only_ask("lap_laminated").factor == 38);
+  BOOST_TEST((only_ask("lap_laminated").form == RuleForm::Fixed));
+  BOOST_TEST((rule_named("lap_laminated").place == RulePlace::LaminatedLap));
+}
+
+BOOST_AUTO_TEST_CASE(the_remembered_rules_are_marked_as_such) {
+  const struct {
+    const char* id;
+    RuleQuantity quantity;
+    double factor;
+  } rows[] = {
+      // from memory, confirm: light craft 3 d and 4 d; aerospace custom 3 d, 4 d, 4 d
+      // and 1 t; pultruded 4 d, 2 d and 4 d; 2.5 d for a spanner
+      {"edge_light_craft", RuleQuantity::LeastEdgeDistance, 3},
+      {"pitch_light_craft", RuleQuantity::LeastPitch, 4},
+      {"edge_aerospace", RuleQuantity::LeastEdgeDistance, 3},
+      {"pitch_aerospace", RuleQuantity::LeastPitch, 4},
+      {"row_gap_aerospace", RuleQuantity::LeastRowGap, 4},
+      {"diameter_aerospace", RuleQuantity::LeastBoltDiameter, 1},
+      {"end_pultruded", RuleQuantity::LeastEndDistance, 4},
+      {"edge_pultruded", RuleQuantity::LeastEdgeDistance, 2},
+      {"pitch_pultruded", RuleQuantity::LeastPitch, 4},
+      {"pitch_spanner", RuleQuantity::LeastPitch, 2.5},
+  };
+  for (const auto& row : rows) BOOST_TEST_CONTEXT(row.id) {
+      BOOST_TEST((only_ask(row.id).quantity == row.quantity));
+      BOOST_TEST(only_ask(row.id).factor == row.factor);
+      BOOST_TEST((rule_named(row.id).sureness == RuleSureness::Memory));
+    }
+}
+
 BOOST_AUTO_TEST_CASE(every_rule_says_what_it_asks_and_where_it_is_from) {
   std::set<std::string_view> ids;
   for (const PublishedRule& rule : published_rules()) BOOST_TEST_CONTEXT(rule.id) {
