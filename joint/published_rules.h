@@ -1,6 +1,9 @@
 #pragma once
 
-#include <optional>
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <initializer_list>
 #include <span>
 #include <string>
 #include <string_view>
@@ -69,13 +72,30 @@ struct RuleAsk {
   double factor = 0;  ///< of the form; not of a table
 };
 
+/// The lengths that a rule asks; more than one are used whole.
+class RuleAsks {
+ public:
+  /// @param asks  one to three
+  constexpr RuleAsks(std::initializer_list<RuleAsk> asks) : count_(asks.size()) {
+    std::copy(asks.begin(), asks.end(), asks_.begin());
+  }
+  constexpr const RuleAsk* begin() const { return asks_.data(); }
+  constexpr const RuleAsk* end() const { return asks_.data() + count_; }
+  constexpr std::size_t size() const { return count_; }
+  constexpr const RuleAsk& front() const { return asks_.front(); }
+
+ private:
+  std::array<RuleAsk, 3> asks_{};
+  std::size_t count_;
+};
+
 /// A published rule for a joint in laminate. It is put beside the joint; whether the
 /// joint keeps to it is for the builder's naval architect or class to say.
 struct PublishedRule {
   std::string_view id;    ///< in our own words: "pitch_hull_to_deck_bonded"
   std::string_view what;  ///< what it asks, in words
   RulePlace place = RulePlace::AnyFastened;
-  std::span<const RuleAsk> asks;  ///< at least one; used whole where there are more
+  RuleAsks asks;
   RuleSureness sureness = RuleSureness::Seen;
   WrittenFor written_for = WrittenFor::Bolts;
   std::string_view source;  ///< ends in `memory_note` where it was not read

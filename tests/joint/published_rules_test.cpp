@@ -121,7 +121,7 @@ BOOST_AUTO_TEST_CASE(every_rule_says_what_it_asks_and_where_it_is_from) {
   for (const PublishedRule& rule : published_rules()) BOOST_TEST_CONTEXT(rule.id) {
       BOOST_TEST(ids.insert(rule.id).second);
       BOOST_TEST(!rule.what.empty());
-      BOOST_TEST(!rule.asks.empty());
+      BOOST_TEST(rule.asks.size() > 0u);
       BOOST_TEST(!rule.source.empty());
       BOOST_TEST(rule.source.ends_with(memory_note) ==
                  (rule.sureness == RuleSureness::Memory));
