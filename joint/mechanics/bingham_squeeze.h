@@ -37,7 +37,7 @@ auto bingham_force(Working& work,
   const auto g_0 =
       work.figure({"g_0", "slope of the pressure at which the paste moves", "N/mm3",
                    "derived: yield stress on both faces", "no slip"},
-                  2 * ty / 1e6 / strip.eta);
+                  2 * ty / 1000 / 1000 / strip.eta);
   const auto x_0 = work.figure({"x_0", "length that tells slow from fast closing", "mm",
                                 "derived: yield stress over viscous stress", "no slip"},
                                ty * power(strip.eta, 2) / (6 * strip.mu * strip.V));

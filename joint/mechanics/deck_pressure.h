@@ -44,7 +44,7 @@ auto area_factor(Working& work, const DeckDesign<typename Working::Number>& desi
   const auto AD = work.figure(
       {"AD", "area of deck that counts", "m2", "ISO 12215-5:2008; from memory, confirm",
        "no more than 2.5 squares of the short span"},
-      min(design.l * design.b, 2.5 * power(design.b, 2)) / 1e6);
+      min(design.l * design.b, 2.5 * power(design.b, 2)) / 1000 / 1000);
   const auto kR = work.figure({"kR", "factor of the part's kind", "1",
                                "ISO 12215-5:2008; from memory, confirm", "deck panels"},
                               1.5 - 0.0003 * design.b);

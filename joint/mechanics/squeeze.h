@@ -34,7 +34,7 @@ auto squeeze_force(Working& work, const Squeeze<typename Working::Number>& strip
                       "N/mm", "derived: flow between two faces, pressure a parabola",
                       "gap much less than the width, no gel yet; pastes that thin when "
                       "sheared take less"},
-                     strip.mu / 1e6 * power(strip.w / strip.eta, 3) * strip.V);
+                     strip.mu / 1000 / 1000 * power(strip.w / strip.eta, 3) * strip.V);
 }
 
 /// The force on each mm while the paste is not yet at the edges, F_A.
@@ -43,10 +43,11 @@ template <class Working>
 auto spread_force(Working& work,
                   const Squeeze<typename Working::Number>& strip,
                   const typename Working::Number& A) {
-  return work.figure({"F_A", "force to spread the bead, by its viscosity", "N/mm",
-                      "derived: as for a full strip of width A/eta",
-                      "paste not yet at the edges, no gel yet"},
-                     strip.mu / 1e6 * power(A, 3) * strip.V / power(strip.eta, 6));
+  return work.figure(
+      {"F_A", "force to spread the bead, by its viscosity", "N/mm",
+       "derived: as for a full strip of width A/eta",
+       "paste not yet at the edges, no gel yet"},
+      strip.mu / 1000 / 1000 * power(A, 3) * strip.V / power(strip.eta, 6));
 }
 
 /// The seconds in which a full strip closes, t_w.
@@ -58,7 +59,7 @@ auto squeeze_time(Working& work,
   return work.figure({"t_w", "time to squeeze the paste out", "s",
                       "derived: the speed under a constant force, summed over the gap",
                       "full width, paste without yield stress, no gel yet"},
-                     closing.mu / 1e6 * power(w, 3) / (2 * closing.f) *
+                     closing.mu / 1000 / 1000 * power(w, 3) / (2 * closing.f) *
                          (1 / power(closing.eta1, 2) - 1 / power(closing.eta0, 2)));
 }
 
@@ -72,7 +73,7 @@ auto spread_time(Working& work,
       {"t_A", "time to spread the bead", "s",
        "derived: the speed under a constant force, summed over the gap",
        "paste not yet at the edges and without yield stress, no gel yet"},
-      closing.mu / 1e6 * power(A, 3) / (5 * closing.f) *
+      closing.mu / 1000 / 1000 * power(A, 3) / (5 * closing.f) *
           (1 / power(closing.eta1, 5) - 1 / power(closing.eta0, 5)));
 }
 
@@ -88,8 +89,8 @@ auto disc_force(Working& work,
   return work.figure({"F_disc", "force to squeeze a round blob of paste", "N",
                       "derived: flow between two discs",
                       "gap much less than the radius, no yield stress, no gel yet"},
-                     3 * std::numbers::pi * disc.mu / 1e6 * power(R, 4) * disc.V /
-                         (2 * power(disc.eta, 3)));
+                     3 * std::numbers::pi * disc.mu / 1000 / 1000 * power(R, 4) *
+                         disc.V / (2 * power(disc.eta, 3)));
 }
 
 /// The force of one clamp or fastener, F_clamp, N.

@@ -14,7 +14,7 @@ auto yield_force(Working& work,
       {"F_ty", "force at which the paste begins to move", "N/mm",
        "derived: yield stress on both faces, pressure falling to the edges",
        "slow limit; gap much less than the width, no slip, no gel yet"},
-      ty / 1e6 * power(strip.w, 2) / (2 * strip.eta));
+      ty / 1000 / 1000 * power(strip.w, 2) / (2 * strip.eta));
 }
 
 /// The force on each mm that holds a bead at a gap, f_hold.
@@ -29,7 +29,7 @@ auto holding_force(Working& work,
   return work.figure({"f_hold", "force that brings the bead to the gap", "N/mm",
                       "derived: as for a full strip of width A/eta, slow",
                       "paste not yet at the edges, no gel yet"},
-                     ty / 1e6 * power(A, 2) / (2 * power(eta, 3)));
+                     ty / 1000 / 1000 * power(A, 2) / (2 * power(eta, 3)));
 }
 
 /// The gap at which a bead stops under a clamping force, eta_f, mm.
@@ -44,7 +44,7 @@ auto final_gap(Working& work,
   return work.figure({"eta_f", "gap at which the bead stops", "mm",
                       "derived: the gap whose holding force is f",
                       "paste not yet at the edges, time enough, no gel yet"},
-                     power(ty / 1e6 * power(A, 2) / (2 * f), 1. / 3));
+                     power(ty / 1000 / 1000 * power(A, 2) / (2 * f), 1. / 3));
 }
 
 /// No more than the force on each mm at any speed, F_high; F_mu + F_ty is no less.

@@ -1,7 +1,6 @@
 #include "joint/mechanics/fastener_strength.h"
 
 #include <boost/test/unit_test.hpp>
-#include <cmath>
 
 #include "tests/published_table.h"
 
@@ -12,13 +11,17 @@ using boost::test_tools::tolerance;
 
 BOOST_AUTO_TEST_SUITE(fastener_strength_test)
 
-BOOST_AUTO_TEST_CASE(the_stress_area_is_the_published_one) {
-  // published: fixtures/published/iso_898_1.csv; rounded there to three digits
+BOOST_AUTO_TEST_CASE(bolts_have_the_published_stress_areas_and_loads) {
+  // published: fixtures/published/iso_898_1_loads.csv, class 8.8, 800 N/mm2; rounded
+  // there to three digits, the area first
   PlainWorking work;
-  for (const auto& row : published_table("iso_898_1.csv"))
-    BOOST_TEST(stress_area(work, row.number("diameter"), row.number("pitch")) ==
-                   row.number("stress_area"),
-               tolerance(0.005) << row.text("size"));
+  for (const auto& row : published_table("iso_898_1_loads.csv"))
+    BOOST_TEST_CONTEXT(row.text("size")) {
+      const double As = stress_area(work, row.number("diameter"), row.number("pitch"));
+      BOOST_TEST(As == row.number("stress_area"), tolerance(0.005));
+      BOOST_TEST(fastener_tension(work, 800, As) == row.number("load_8_8"),
+                 tolerance(0.005));
+    }
 }
 
 BOOST_AUTO_TEST_CASE(a_six_mm_stainless_screw_is_far_stronger_than_its_laminate) {

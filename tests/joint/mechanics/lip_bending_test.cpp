@@ -2,6 +2,8 @@
 
 #include <boost/test/unit_test.hpp>
 
+#include "joint/mechanics/foundation_row.h"
+
 namespace sheerlap {
 namespace {
 
@@ -39,6 +41,16 @@ BOOST_AUTO_TEST_CASE(at_the_pitch_for_a_gap_change_the_lip_bends_by_it) {
   PlainWorking work;
   const double pitch = pitch_for_gap_change(work, lip(work), 0.47);
   BOOST_TEST(lip_deflection(work, lip(work), pitch) == 0.47, tolerance(1e-12));
+}
+
+BOOST_AUTO_TEST_CASE(the_lip_bends_as_on_the_softest_of_layers) {
+  // property: a layer too soft to tell the lip's bends pushes back evenly, f = P/s
+  PlainWorking work;
+  const double I = lip_inertia(work, 50, 5), s = 150;
+  const LoadRow<double> row{{1e-4, 8000, I}, 0.208 * s, s};
+  BOOST_TEST(row_deflection_at(work, row) - row_deflection_between(work, row) ==
+                 lip_deflection(work, {0.208, 8000, I}, s),
+             tolerance(1e-4));
 }
 
 BOOST_AUTO_TEST_CASE(a_mismatch_over_twice_the_length_takes_an_eighth_of_the_force) {
