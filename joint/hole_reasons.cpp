@@ -4,8 +4,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
+#include "joint/space_limits.h"
 #include "joint/worded_length.h"
 
 namespace sheerlap {
@@ -43,6 +43,42 @@ std::optional<Hold> end_hold(double distance_mm,
   return Hold{fmt::format("{} from {}, the {} allowed", mm_words(distance_mm), name,
                           least ? "least" : "most"),
               name};
+}
+
+/// What the limits do at a girth where they step; nothing if they do not.
+std::optional<std::string> step_words(const NamedLimit* before,
+                                      const NamedLimit* after) {
+  const auto greatest = [](const NamedLimit& limit) {
+    return Length::mm(limit.zone.limits.greatest_mm);
+  };
+  if (before == nullptr || after == nullptr) {
+    const NamedLimit& only = before == nullptr ? *after : *before;
+    return fmt::format("where the {} allowed by {} {}", worded(greatest(only)),
+                       only.whose, before == nullptr ? "begin" : "end");
+  }
+  if (greatest(*before) == greatest(*after)) return std::nullopt;
+  if (before->whose == after->whose)
+    return fmt::format("where the most allowed by {} goes from {}", before->whose,
+                       worded_range(greatest(*before), greatest(*after)));
+  return fmt::format("where the most allowed goes from {}, by {}, to {}, by {}",
+                     worded(greatest(*before)), before->whose, worded(greatest(*after)),
+                     after->whose);
+}
+
+std::optional<Hold> step_hold(double at_mm, const LayoutStretch& stretch) {
+  const auto& limits = stretch.limits;
+  const auto found = std::partition_point(
+      limits.begin(), limits.end(),
+      [&](const NamedLimit& one) { return one.zone.to_mm < at_mm - same_mm; });
+  if (found == limits.end()) return std::nullopt;
+  const NamedLimit* before = same(found->zone.to_mm, at_mm) ? &*found : nullptr;
+  const auto next = before == nullptr ? found : std::next(found);
+  const NamedLimit* after =
+      next != limits.end() && same(next->zone.from_mm, at_mm) ? &*next : nullptr;
+  if (before == nullptr && after == nullptr) return std::nullopt;
+  const auto words = step_words(before, after);
+  if (!words) return std::nullopt;
+  return Hold{*words, "the step of the greatest space at girth " + mm_words(at_mm)};
 }
 
 /// A run of equal spaces, as the indices of its first and last hole.
@@ -83,27 +119,13 @@ std::string run_end_name(std::size_t hole,
   return fmt::format("the hole at girth {}", mm_words(points[hole]));
 }
 
-/// Whose limit a space comes up to: "the most the bow zone allows"; nothing if none.
-std::optional<std::string> limit_words(double from_mm,
-                                       double to_mm,
-                                       const SideObstacles& named,
-                                       const SpacingProblem& problem) {
-  const auto words = [&](const SpaceLimits& limits,
-                         const std::string& whose) -> std::optional<std::string> {
-    if (same(to_mm - from_mm, limits.greatest_mm)) return "the most " + whose;
-    if (same(to_mm - from_mm, limits.least_mm)) return "the least " + whose;
-    return std::nullopt;
-  };
-  for (const SpaceZone& zone : problem.zones) {
-    if (zone.from_mm > to_mm - same_mm || zone.to_mm < from_mm + same_mm) continue;
-    std::string name = "zone";
-    for (const NamedZone& one : named.zones)
-      if (one.from.in_mm() == zone.from_mm && one.to.in_mm() == zone.to_mm &&
-          !one.what.empty())
-        name = one.what + " zone";
-    if (auto found = words(zone.limits, "the " + name + " allows")) return found;
-  }
-  return words(problem.limits, "allowed");
+std::string half_space_reason(double from_mm,
+                              double to_mm,
+                              const std::string& end_name,
+                              const LayoutStretch& stretch) {
+  const auto limit = named_limit_words(from_mm, to_mm, 2, stretch);
+  return fmt::format("half a space, {}, from {}{}", mm_words(to_mm - from_mm), end_name,
+                     limit ? ": the space is " + *limit : "");
 }
 
 /// Why a hole is where it is that nothing but its neighbours holds.
@@ -115,20 +137,19 @@ std::string neighbour_reason(std::size_t hole,
   const LayoutStretch& stretch = around.stretch;
   for (const EqualRun& run : runs) {
     if (!(run.first < hole && hole < run.last)) continue;
-    return fmt::format("equal space {} of {} between {} and {}", hole - run.first,
-                       run.last - run.first,
-                       run_end_name(run.first, points, holds, stretch),
-                       run_end_name(run.last, points, holds, stretch));
+    const auto limit = named_limit_words(points[hole - 1], points[hole], 1, stretch);
+    return fmt::format(
+        "equal space {} of {} between {} and {}{}", hole - run.first,
+        run.last - run.first, run_end_name(run.first, points, holds, stretch),
+        run_end_name(run.last, points, holds, stretch), limit ? ", " + *limit : "");
   }
   const SpacingProblem& problem = stretch.problem;
   const bool outer_start = hole == 0;
   const bool outer_end = hole + 1 == points.size();
   if (outer_start && problem.start.mirrored)
-    return fmt::format("half a space, {}, from {}",
-                       mm_words(points[0] - problem.from_mm), stretch.start_name);
+    return half_space_reason(problem.from_mm, points[0], stretch.start_name, stretch);
   if (outer_end && problem.end.mirrored)
-    return fmt::format("half a space, {}, from {}",
-                       mm_words(problem.to_mm - points[hole]), stretch.end_name);
+    return half_space_reason(points[hole], problem.to_mm, stretch.end_name, stretch);
   if (outer_start)
     return fmt::format("{} from {}", mm_words(points[0] - problem.from_mm),
                        stretch.start_name);
@@ -138,10 +159,10 @@ std::string neighbour_reason(std::size_t hole,
   const double before = points[hole] - points[hole - 1];
   const double after = points[hole + 1] - points[hole];
   if (const auto limit =
-          limit_words(points[hole - 1], points[hole], around.named, problem))
+          limit_words(points[hole - 1], points[hole], around.named, stretch))
     return fmt::format("{} from the hole before, {}", mm_words(before), *limit);
   if (const auto limit =
-          limit_words(points[hole], points[hole + 1], around.named, problem))
+          limit_words(points[hole], points[hole + 1], around.named, stretch))
     return fmt::format("{} from the next hole, {}", mm_words(after), *limit);
   return fmt::format(
       "{} from the hole before and {} to the next, as their limits have "
@@ -173,7 +194,7 @@ std::optional<Hold> hold_at(Length girth,
                                  "the zone of its own pitch");
         return Hold{"at " + name, name};
       }
-  return std::nullopt;
+  return step_hold(at_mm, stretch);
 }
 
 StretchReasons stretch_reasons(const Spacing& spacing,
@@ -197,30 +218,6 @@ StretchReasons stretch_reasons(const Spacing& spacing,
         holds[i] ? holds[i]->because
                  : neighbour_reason(i, runs, points, holds, {named, stretch}));
   return reasons;
-}
-
-SpaceLimits limits_over(double from_mm, double to_mm, const SpacingProblem& problem) {
-  std::vector<double> cuts{from_mm, to_mm};
-  for (const SpaceZone& zone : problem.zones)
-    for (const double edge : {zone.from_mm, zone.to_mm})
-      if (edge > from_mm + same_mm && edge < to_mm - same_mm) cuts.push_back(edge);
-  std::sort(cuts.begin(), cuts.end());
-  SpaceLimits tightest{0, std::numeric_limits<double>::infinity()};
-  const auto keep = [&](const SpaceLimits& limits) {
-    tightest.least_mm = std::max(tightest.least_mm, limits.least_mm);
-    tightest.greatest_mm = std::min(tightest.greatest_mm, limits.greatest_mm);
-  };
-  for (std::size_t i = 0; i + 1 < cuts.size(); ++i) {
-    const double middle = (cuts[i] + cuts[i + 1]) / 2;
-    bool in_zone = false;
-    for (const SpaceZone& zone : problem.zones) {
-      if (!(zone.from_mm <= middle && middle <= zone.to_mm)) continue;
-      keep(zone.limits);
-      in_zone = true;
-    }
-    if (!in_zone) keep(problem.limits);
-  }
-  return tightest;
 }
 
 std::string bridged_what(const BridgedSpace& bridged, const SideObstacles& named) {

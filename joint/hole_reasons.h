@@ -16,7 +16,7 @@ struct Hold {
 };
 
 /// What holds a hole at `girth`, if it is anything but its neighbours: a place, a
-/// keep-out's edge, an end distance, a zone's edge.
+/// keep-out's edge, an end distance, a zone's edge, a step of the limits.
 std::optional<Hold> hold_at(Length girth,
                             const SideObstacles& named,
                             const LayoutStretch& stretch);
@@ -30,9 +30,6 @@ struct StretchReasons {
 StretchReasons stretch_reasons(const Spacing& spacing,
                                const SideObstacles& named,
                                const LayoutStretch& stretch);
-
-/// The limits of a space from one girth to another: those of all the ground it covers.
-SpaceLimits limits_over(double from_mm, double to_mm, const SpacingProblem& problem);
 
 /// What stands in the way of the limits in a bridged space, in shop words.
 std::string bridged_what(const BridgedSpace& bridged, const SideObstacles& named);

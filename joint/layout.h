@@ -9,6 +9,7 @@
 #include "joint/check.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
+#include "joint/pitch_limits.h"
 
 namespace sheerlap {
 
@@ -24,9 +25,11 @@ struct LayoutRun {
 struct Bridge {
   Length from;
   Length to;
-  Length pitch;      ///< the space there is
-  Length limit;      ///< the space that was asked for
-  std::string what;  ///< what stands in the way, in shop words
+  Length pitch;  ///< the space there is
+  Length limit;  ///< the space that was asked for
+  /// What stands in the way, in shop words, and whose limit it is, if it is not the
+  /// joint file's own.
+  std::string what;
 };
 
 struct LayoutSide {
@@ -50,7 +53,15 @@ struct Layout {
 /// Where the fasteners go: the fewest that keep every limit, among those the
 /// smallest largest space, among those the most even; side by side.
 ///
-/// @errors  a keep-out, place or zone that does not lie on its side
-Result<Layout> layout(const Joint& joint, const Perimeter& perimeter);
+/// A space keeps the limits of all the ground it covers: the joint file's and those
+/// given here, whichever is the tighter. Across a smooth end the space keeps the limits
+/// of its own side, as with zones. Where a limit is below the least space it gives way
+/// to that, and a check fails.
+///
+/// @errors  a keep-out, place or zone that does not lie on its side; limits that
+///          `pitch_limit_errors` finds fault with
+Result<Layout> layout(const Joint& joint,
+                      const Perimeter& perimeter,
+                      const PitchLimits& limits = {});
 
 }  // namespace sheerlap

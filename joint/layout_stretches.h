@@ -30,12 +30,26 @@ struct SideObstacles {
   std::vector<NamedZone> zones;
 };
 
+/// A part of a stretch on which a limit is tighter than the joint file's own.
+struct NamedLimit {
+  SpaceZone zone;       ///< with the least space of the joint file
+  double asked_mm = 0;  ///< the greatest space asked for
+  std::string whose;    ///< in shop words, behind "allowed by"
+
+  /// Whether the least space there is larger than what is asked for.
+  bool gave_way() const { return asked_mm < zone.limits.greatest_mm; }
+};
+
 /// A stretch of a side between ends, corners and openings: what is to be spaced out,
 /// and the words for it.
 struct LayoutStretch {
   std::string start_name;  ///< "the bow centreline", "the transom corner" ...
   std::string end_name;
-  SpacingProblem problem;
+  SpacingProblem problem;               ///< its last zones are those of `limits`
+  std::vector<NamedLimit> limits = {};  ///< by girth, disjoint
+
+  /// How many of the problem's zones, from the first, are the joint file's.
+  std::size_t own_zones() const { return problem.zones.size() - limits.size(); }
 };
 
 struct LayoutGround {
