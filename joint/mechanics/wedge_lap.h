@@ -40,23 +40,7 @@ struct WedgeEnd {
   const WedgeEndWords& words;
 };
 
-/// The shear lag at the middling gap, the square of the mean of both gaps' roots.
-template <class Working>
-auto wedge_lag(Working& work,
-               const WedgeLap<typename Working::Number>& lap,
-               const WedgeWords& words) {
-  return work.figure(words.lag, 2 * sqrt(lap.Ga * (1 / lap.E1t1 + 1 / lap.E2t2)) /
-                                    (sqrt(lap.eta_1) + sqrt(lap.eta_2)));
-}
-
 /// The shear stress at an end of a wedge, or a little more.
-///
-/// A strain between the adherends at this end dies out along the overlap in the way
-/// that stores least. The way of an even bond of this end's gap stores no less, which
-/// bounds the slide here by coth(lam l)/lam and a term in the slope of the wedge; where
-/// the bond grows thicker from here, so does an even bond of the middling gap. What the
-/// far end adds is that of the middling gap: too much for a rigid lap, as the middling
-/// gap is more than the logarithmic mean, and too much for a long one.
 /// @param P  pull for each mm of the joint, N/mm; >= 0
 /// @source   derived, as above; an even gap gives Volkersen's overlap itself
 template <class Working>
@@ -65,18 +49,10 @@ auto wedge_end_shear(Working& work,
                      const WedgeEnd<typename Working::Number>& end,
                      const typename Working::Number& P,
                      const WedgeWords& words) {
-  using Number = typename Working::Number;
-  const Number lam_c = wedge_lag(work, lap, words);
-  const Number far = work.figure(words.far, csch(lam_c * lap.l) / lam_c);
-  const Number lam = work.figure(
-      end.words.lag, sqrt(lap.Ga / end.eta * (1 / lap.E1t1 + 1 / lap.E2t2)));
-  const Number bound =
-      (coth(lam * lap.l) + (end.eta_far - end.eta) / (4 * lam * lap.l * end.eta) *
-                               (1 + power(lam * lap.l * csch(lam * lap.l), 2))) /
-      lam;
-  const bool thickens = value_of(end.eta_far) > value_of(end.eta);
-  const Number own = work.figure(
-      end.words.own, thickens ? min(bound, coth(lam_c * lap.l) / lam_c) : bound);
+  const auto K = work.figure(words.stiffness, lap.Ga * (1 / lap.E1t1 + 1 / lap.E2t2));
+  const WedgeGap<typename Working::Number> gap = {K, end.eta, end.eta_far, lap.l};
+  const auto far = wedge_far_slide(work, gap, words.slides);
+  const auto own = wedge_own_slide(work, gap, words.slides, end.words);
   return work.figure(end.words.stress,
                      P * lap.Ga / end.eta * (own / end.carries + far / end.ends));
 }

@@ -83,6 +83,21 @@ BOOST_AUTO_TEST_CASE(an_elastic_bond_parts_when_its_peak_reaches_its_strength) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(both_workings_give_the_same_capacity) {
+  PlainWorking work;
+  WrittenWorking writing;
+  const auto ends = end_capacities(work, lap, {0, 0, 1e-4}, example_energy());
+  const ShearLap<Term> words = {Term::named("Ga", lap.Ga), Term::named("eta", lap.eta),
+                                Term::named("E1t1", lap.E1t1),
+                                Term::named("E2t2", lap.E2t2), Term::named("l", lap.l)};
+  const auto U = bond_energy(writing, YieldingBond<Term>{370, 1, 20, 0.50});
+  const auto written_ends = end_capacities(
+      writing, words, {0, Term::named("e1", 0), Term::named("e2", 1e-4)}, U);
+  BOOST_TEST(energy_capacity(writing, words, written_ends, Term(20)).value() ==
+             energy_capacity(work, lap, ends, 20.));
+  BOOST_TEST(writing.steps().back().formula == "min(min(P_1, P_2), 20*l)");
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
