@@ -7,6 +7,8 @@
 namespace sheerlap {
 
 /// A single lap whose adhesive yields in shear and then strains on at the same stress.
+/// Its bond is even: of a wedge the thin end strains more than an even bond of its gap,
+/// by how much once it yields has not been worked out.
 template <class Number>
 struct PlasticLap {
   SingleLap<Number> lap;

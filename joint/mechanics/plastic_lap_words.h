@@ -11,7 +11,8 @@ inline constexpr std::string_view yielding =
     "derived: equilibrium of the overlap with yielded ends; the single lap of L. J. "
     "Hart-Smith, NASA CR-112236 (1973)";
 inline constexpr std::string_view plastic =
-    "shear alone: peel may part the bond long before; adhesive that yields at an even "
+    "shear alone, even bond: peel may part it long before, and a wedge its thin end; "
+    "adhesive that yields at an even "
     "stress; the growth with thickness of the bond is not to be counted on";
 
 inline constexpr FigureWords reach = {

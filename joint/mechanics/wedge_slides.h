@@ -14,8 +14,8 @@ struct WedgeGap {
   Number l;        ///< length of the overlap, mm
 };
 
-/// How much the faces of a wedge slide on each other for a strain of 1 between the
-/// adherends.
+/// What the figures of a wedge are called that are the same from both ends. A slide is
+/// how far the faces move on each other for a strain of 1 between the adherends.
 struct WedgeSlideWords {
   FigureWords lag_middling;
   FigureWords far;
