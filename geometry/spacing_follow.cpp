@@ -78,6 +78,9 @@ void Following::add(std::size_t to, const SpacingStep& step, double useful_to_mm
   const double last =
       std::min({cell.to_mm, useful_to_mm, piece_.cost.to_mm() + kept + beyond});
   if (first > last) return;
+  const auto* way_back = rules_.way_back;
+  if (way_back != nullptr && !way_back->meets(to, piece_.points + 1, {first, last}))
+    return;
   const SpacingCost cost = piece_.cost.after(step, beyond);
   const double from = std::max(first, cost.from_mm());
   const double to_mm = std::min(last, cost.to_mm());

@@ -4,6 +4,7 @@
 
 #include "geometry/spacing_ground.h"
 #include "geometry/spacing_pieces.h"
+#include "geometry/spacing_way_back.h"
 
 namespace sheerlap {
 
@@ -14,7 +15,8 @@ enum class GreatestLimits { Kept, Exceeded };
 struct SpacingRules {
   SpacingAllowance allowance;
   GreatestLimits limits = GreatestLimits::Kept;
-  bool squares = true;  ///< false: the sum of squares is left out
+  bool squares = true;                       ///< false: the sum of squares is left out
+  const SpacingWayBack* way_back = nullptr;  ///< where given, no piece off it follows
 };
 
 /// All pieces that follow from one, with a point more.

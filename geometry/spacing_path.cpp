@@ -25,7 +25,10 @@ class Search {
   /// Takes over as bounds what another search has found.
   void bound_by(const Search& other);
   /// @param most_excess_mm  what paths exceed this are of no use
-  std::optional<SpacingPath> fewest(GreatestLimits limits, double most_excess_mm);
+  /// @param way_back  the way to the end, if the limits are kept; may be null
+  std::optional<SpacingPath> fewest(GreatestLimits limits,
+                                    double most_excess_mm,
+                                    const SpacingWayBack* way_back);
 
  private:
   SpacingPiece first_piece() const {
@@ -73,8 +76,9 @@ void Search::bound_by(const Search& other) {
 }
 
 std::optional<SpacingPath> Search::fewest(GreatestLimits limits,
-                                          double most_excess_mm) {
-  const SpacingRules rules{allowance_, limits, true};
+                                          double most_excess_mm,
+                                          const SpacingWayBack* way_back) {
+  const SpacingRules rules{allowance_, limits, true, way_back};
   std::vector<const SpacingPiece*> front{&pieces_.keep(first_piece())};
   for (std::size_t points = 1; !front.empty(); ++points) {
     std::vector<std::size_t> touched;
@@ -118,11 +122,15 @@ std::optional<SpacingPath> best_path(const SpacingGround& ground,
                                      const SpacingAllowance& allowance,
                                      GreatestLimits limits) {
   Search search(ground, allowance);
-  if (limits == GreatestLimits::Kept) return search.fewest(limits, 0);
+  if (limits == GreatestLimits::Kept) {
+    const SpacingWayBack way_back(ground, allowance);
+    if (auto path = search.fewest(limits, 0, &way_back)) return path;
+    return Search(ground, allowance).fewest(limits, 0, nullptr);  // rounding hid it
+  }
   Search bounds(ground, allowance);
   const double excess = bounds.least_excess();
   search.bound_by(bounds);
-  return search.fewest(limits, excess);
+  return search.fewest(limits, excess, nullptr);
 }
 
 }  // namespace sheerlap
