@@ -36,6 +36,32 @@ std::optional<Solvable> solvable(const SpacingProblem& problem,
                   *points};
 }
 
+/// Whether any two fixed places with none between are closer than the least limit.
+bool too_close(const SpacingGround& ground) {
+  const auto& cells = ground.cells();
+  for (std::size_t cell = ground.start(); cell < ground.end(); ++cell) {
+    if (!cells[cell].fixed) continue;
+    const std::size_t next = ground.next_fixed(cell);
+    const double apart = cells[next].from_mm - cells[cell].to_mm;
+    if (apart < ground.asked(cell, next).least_mm) return true;
+  }
+  return false;
+}
+
+/// The limits without those that give way; nothing if there is no room for a point.
+std::optional<Solvable> solvable_giving_way(const SpacingProblem& problem) {
+  const SpacingGround ground(problem, {});
+  if (const auto forced = forced_give_way(ground))
+    if (auto stretch = solvable(problem, *forced);
+        stretch && !too_close(stretch->ground))
+      return stretch;
+  const auto give_way = give_way_on(ground);
+  if (!give_way) return std::nullopt;
+  auto stretch = solvable(problem, *give_way);
+  assert(stretch.has_value());
+  return stretch;
+}
+
 /// The answer for a stretch that has no room for a point.
 Spacing without_points(const SpacingProblem& problem) {
   const auto end_limits = [&](const StretchEnd& end) {
@@ -94,11 +120,7 @@ Result<std::vector<Spacing>> space_out(const std::vector<SpacingProblem>& stretc
   double largest = 0;
   for (const SpacingProblem& problem : stretches) {
     std::optional<Solvable> stretch = solvable(problem, {});
-    if (!stretch) {
-      const auto give_way = give_way_on(SpacingGround(problem, {}));
-      if (give_way) stretch = solvable(problem, *give_way);
-      assert(!give_way || stretch.has_value());
-    }
+    if (!stretch) stretch = solvable_giving_way(problem);
     if (stretch)
       largest = smallest_largest_space(stretch->ground, stretch->slack, stretch->points,
                                        largest);

@@ -59,4 +59,27 @@ std::optional<SpacingGiveWay> give_way_on(const SpacingGround& ground) {
   return result;
 }
 
+std::optional<SpacingGiveWay> forced_give_way(const SpacingGround& ground) {
+  SpacingGiveWay result;
+  const auto& cells = ground.cells();
+  for (std::size_t here = 0; here < ground.end(); ++here) {
+    const std::size_t next = here + 1;
+    const double apart = cells[next].from_mm - cells[here].to_mm;
+    const bool no_point = here == ground.start() && next == ground.end();
+    if (!(apart > 0) || no_point) continue;
+    const SpacingStep asked = ground.asked(here, next);
+    if (apart <= asked.greatest_mm + ground.slack_mm(asked, kept_limit)) continue;
+    if (apart < asked.least_mm) return std::nullopt;
+    if (here == ground.start()) {
+      result.at_start = true;
+    } else {
+      result.after_mm.push_back(cells[here].to_mm);
+      result.points_mm.push_back(cells[here].to_mm);
+    }
+    if (next != ground.end()) result.points_mm.push_back(cells[next].from_mm);
+  }
+  if (result.points_mm.empty()) return std::nullopt;
+  return result;
+}
+
 }  // namespace sheerlap
