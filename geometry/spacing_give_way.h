@@ -21,7 +21,8 @@ std::optional<SpacingGiveWay> give_way_on(const SpacingGround& ground);
 /// the ground alone, so that each has its excess at the least, and more if a point is
 /// off an edge. Whether those points keep the least limits is to be asked after.
 ///
-/// @returns  nothing if there is no such ground, or the least limits forbid the step
+/// @returns  nothing if there is no such ground, if the least limits forbid the step,
+///           or if an end distance, whose limit may be larger, might cross the ground
 std::optional<SpacingGiveWay> forced_give_way(const SpacingGround& ground);
 
 }  // namespace sheerlap
