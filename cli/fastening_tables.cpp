@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "cli/strength_tables.h"
 #include "cli/stretch_table.h"
 
 namespace sheerlap {
@@ -29,6 +30,7 @@ FastenerChoice read_fastener(TomlTable& root) {
   fastener.hull_pilot = table.length("hull_pilot", bounds::above_zero).optional();
   fastener.box = table.count("box").optional();
   fastener.box_price = table.number("box_price", bounds::from_zero).optional();
+  fastener.strength = read_fastener_strength(table);
   table.refuse_unknown_keys();
   return fastener;
 }
@@ -38,15 +40,25 @@ LayoutRules read_layout(TomlTable& root) {
   const LengthUnit unit = table.reading().unit;
   const bool inches = unit == LengthUnit::Inches;
   LayoutRules rules;
-  rules.pitch_max = table.length("pitch_max", bounds::above_zero)
-                        .needed("the largest space from hole to hole");
+  rules.by_strength = table.says("pitch_max", "strength");
+  rules.pitch_max = rules.by_strength
+                        ? unlimited_pitch
+                        : table.length("pitch_max", bounds::above_zero)
+                              .needed(
+                                  "the largest space from hole to hole, or "
+                                  "\"strength\"");
   rules.pitch_min = table.length("pitch_min", bounds::above_zero)
                         .needed("the smallest space from hole to hole");
   auto end_min = table.length("end_min", bounds::from_zero);
   const Length half = rules.pitch_max / 2;
-  rules.end_max = table.length("end_max", bounds::above_zero)
-                      .otherwise(half, length_words(half, unit),
-                                 "common practice, no source: half of pitch_max");
+  auto end_max = table.length("end_max", bounds::above_zero);
+  rules.end_max =
+      rules.by_strength
+          ? end_max.needed(
+                "the most from a corner to the first hole; pitch_max gives "
+                "no length to halve")
+          : end_max.otherwise(half, length_words(half, unit),
+                              "common practice, no source: half of pitch_max");
   const bool close = rules.end_max < Length::mm(30);
   const Length nearest = close ? rules.end_max : Length::mm(30);
   rules.end_min = end_min.otherwise(

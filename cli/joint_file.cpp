@@ -11,6 +11,7 @@
 #include "cli/reading.h"
 #include "cli/shape_tables.h"
 #include "cli/sheer_table.h"
+#include "cli/strength_tables.h"
 #include "cli/supply_tables.h"
 #include "cli/text_file.h"
 #include "cli/toml_table.h"
@@ -86,12 +87,14 @@ Settings read_settings(const toml::table& file, Reading& reading) {
   joint.lip = read_laminate(root, "lip");
   joint.openings = read_openings(root);
   joint.adhesive = read_adhesive(root);
+  joint.adhesive_options = read_adhesive_options(root);
   joint.fastener = read_fastener(root);
   joint.layout = read_layout(root);
   joint.zones = read_zones(root);
   joint.keepouts = read_keepouts(root);
   joint.places = read_places(root);
   joint.loads = read_loads(root);
+  joint.strength = read_strength_rules(root);
   joint.jig = read_jig(root);
   joint.shop = read_shop(root);
   joint.order = read_order(root);

@@ -1,5 +1,6 @@
 #include "cli/shape_tables.h"
 
+#include "cli/strength_tables.h"
 #include "cli/stretch_table.h"
 
 namespace sheerlap {
@@ -49,25 +50,14 @@ LapSettings read_lap(TomlTable& root) {
 }
 
 Laminate read_laminate(TomlTable& root, std::string_view key) {
-  constexpr Bounds ratios{0, 1, false, "from 0 to 1"};
   TomlTable table =
       root.needed_table(key, "it gives the thickness of the laminate in the lap");
-  const auto stress = [&](std::string_view name) {
-    return table.number(name, bounds::above_zero).optional();
-  };
   Laminate laminate;
   laminate.thickness = table.length("thickness", bounds::above_zero)
                            .needed("the thickness of the laminate in the lap");
   laminate.trim = table.length("trim", bounds::from_zero)
                       .otherwise(Length::mm(2), "2 mm", common_practice);
-  laminate.strength.modulus = stress("modulus");
-  laminate.strength.shear_modulus = stress("shear_modulus");
-  laminate.strength.poisson = table.number("poisson", ratios).optional();
-  laminate.strength.tension = stress("tension");
-  laminate.strength.compression = stress("compression");
-  laminate.strength.shear = stress("shear");
-  laminate.strength.interlaminar = stress("interlaminar");
-  laminate.strength.bearing = stress("bearing");
+  laminate.strength = read_laminate_strength(table);
   table.refuse_unknown_keys();
   return laminate;
 }

@@ -1,23 +1,11 @@
 #include "cli/supply_tables.h"
 
+#include "cli/strength_tables.h"
+
 namespace sheerlap {
 namespace {
 
 constexpr Bounds temperatures{-30, 80, false, "degrees C, from -30 to 80"};
-
-AdhesiveStrength read_strength(TomlTable& table) {
-  const auto value = [&](std::string_view key) {
-    return table.number(key, bounds::above_zero).optional();
-  };
-  AdhesiveStrength strength;
-  strength.modulus = value("modulus");
-  strength.shear_modulus = value("shear_modulus");
-  strength.shear_strength = value("shear_strength");
-  strength.peel_strength = value("peel_strength");
-  strength.plastic_strain =
-      table.number("plastic_strain", bounds::from_zero).optional();
-  return strength;
-}
 
 void read_working_time(TomlTable& table, Adhesive& adhesive) {
   const auto minutes = table.number("working_time", bounds::above_zero).optional();
@@ -45,13 +33,10 @@ void read_packs(TomlTable& table, Adhesive& adhesive) {
   adhesive.density = table.number("density", bounds::above_zero).optional();
 }
 
-}  // namespace
-
-std::optional<Adhesive> read_adhesive(TomlTable& root) {
+/// An adhesive, the joint's own or one to be compared with it.
+Adhesive adhesive_of(TomlTable& table) {
   constexpr std::array shapes{Choice<BeadShape>{"triangle", BeadShape::Triangle},
                               Choice<BeadShape>{"round", BeadShape::Round}};
-  TomlTable table = root.table("adhesive");
-  if (!table.there()) return std::nullopt;
   Adhesive adhesive;
   adhesive.name =
       table.text("name").otherwise("adhesive", "adhesive", "a name to call it by");
@@ -70,28 +55,24 @@ std::optional<Adhesive> read_adhesive(TomlTable& root) {
       table.lengths("bead_sizes").needed("the bead sizes that the nozzles lay");
   read_packs(table, adhesive);
   read_working_time(table, adhesive);
-  adhesive.strength = read_strength(table);
+  adhesive.strength = read_adhesive_strength(table);
   table.refuse_unknown_keys();
   return adhesive;
 }
 
-std::optional<Loads> read_loads(TomlTable& root) {
-  constexpr Bounds factors{1, bounds::unbounded, false, "1 or more"};
-  TomlTable table = root.table("loads");
+}  // namespace
+
+std::optional<Adhesive> read_adhesive(TomlTable& root) {
+  TomlTable table = root.table("adhesive");
   if (!table.there()) return std::nullopt;
-  Loads loads;
-  loads.along = table.number("along", bounds::from_zero)
-                    .needed("the shear flow along the joint, N for each mm; 0 if none");
-  loads.across = table.number("across", bounds::from_zero)
-                     .needed("the load up or down the lap, N for each mm; 0 if none");
-  loads.off = table.number("off", bounds::from_zero)
-                  .needed("the load that pulls the lip away, N for each mm; 0 if none");
-  loads.factor_bond =
-      table.number("factor_bond", factors).needed("the factor asked of the bond");
-  loads.factor_fastener = table.number("factor_fastener", factors)
-                              .needed("the factor asked of the fasteners");
-  table.refuse_unknown_keys();
-  return loads;
+  return adhesive_of(table);
+}
+
+std::vector<Adhesive> read_adhesive_options(TomlTable& root) {
+  std::vector<Adhesive> options;
+  for (TomlTable& table : root.tables("adhesive_option"))
+    options.push_back(adhesive_of(table));
+  return options;
 }
 
 std::optional<Shop> read_shop(TomlTable& root) {

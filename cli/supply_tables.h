@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "cli/toml_table.h"
 #include "joint/joint.h"
@@ -10,8 +11,8 @@ namespace sheerlap {
 /// [adhesive], if the file has it.
 std::optional<Adhesive> read_adhesive(TomlTable& root);
 
-/// [loads], if the file has it.
-std::optional<Loads> read_loads(TomlTable& root);
+/// Each [[adhesive_option]].
+std::vector<Adhesive> read_adhesive_options(TomlTable& root);
 
 /// [shop], if the file has it.
 std::optional<Shop> read_shop(TomlTable& root);

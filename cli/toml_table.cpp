@@ -184,6 +184,30 @@ TomlValue<std::string> TomlTable::text(std::string_view key) {
   return {*this, key, text_at(key)};
 }
 
+bool TomlTable::says(std::string_view key, std::string_view text) {
+  const toml::node* node = table_ == nullptr ? nullptr : table_->get(key);
+  if (node == nullptr || node->value_exact<std::string>() != std::string(text))
+    return false;
+  known_.push_back(key);
+  return true;
+}
+
+TomlValue<std::vector<std::string>> TomlTable::texts(std::string_view key) {
+  const toml::node* node = ask(key);
+  if (node == nullptr) return {*this, key, std::nullopt};
+  std::vector<std::string> texts;
+  const toml::array* array = node->as_array();
+  for (std::size_t i = 0; array != nullptr && i < array->size(); ++i) {
+    const auto text = (*array)[i].value_exact<std::string>();
+    if (text && !text->empty() && !has_control_character(*text)) texts.push_back(*text);
+  }
+  if (array != nullptr && texts.size() == array->size())
+    return {*this, key, std::move(texts)};
+  refuse(key, fmt::format("{} is {}: texts in quotes, in brackets", name_of(key),
+                          array ? "not a list of texts" : shown(*node)));
+  return {*this, key, std::nullopt};
+}
+
 std::optional<std::size_t> TomlTable::word_at(
     std::string_view key, const std::vector<std::string_view>& words) {
   const auto text = text_at(key);

@@ -75,6 +75,10 @@ class TomlTable {
   TomlValue<bool> flag(std::string_view key);
   /// One line of text, not empty.
   TomlValue<std::string> text(std::string_view key);
+  /// Whether the key has this very text; it is known then.
+  bool says(std::string_view key, std::string_view text);
+  /// Texts, each one line and not empty.
+  TomlValue<std::vector<std::string>> texts(std::string_view key);
   /// Lengths above 0 and ascending, at least one.
   TomlValue<std::vector<Length>> lengths(std::string_view key);
   template <class T, std::size_t n>

@@ -54,6 +54,11 @@ class Finder {
     find_in_stretches("zone", joint_.zones);
     find_in_stretches("keepout", joint_.keepouts);
     find_twice("place", joint_.places, same_place);
+    if (joint_.loads) find_in_stretches("load", joint_.loads->stretches);
+    if (joint_.layout.by_strength && !joint_.loads)
+      add("layout.pitch_max",
+          "[layout] pitch_max is \"strength\" and the file has no [loads]: give the "
+          "loads, or a length");
     return std::move(errors_);
   }
 

@@ -9,6 +9,8 @@
 #include <utility>
 #include <vector>
 
+#include "joint/strength_needs.h"
+
 namespace sheerlap {
 namespace {
 
@@ -35,6 +37,18 @@ std::vector<Lack> take_out_lacking(Parts& parts, const Joint& joint) {
   return lacking;
 }
 
+/// Whether the strength cannot be worked out; one without loads is then not asked for.
+Errors take_out_strength(Parts& parts, const Joint& joint) {
+  if (!parts.strength) return {};
+  if (parts.leave_out && !joint.loads) {
+    parts.strength = false;
+    return {};
+  }
+  Errors lacks = strength_lacks(joint);
+  parts.strength = lacks.empty();
+  return lacks;
+}
+
 /// What a part takes from a table, for the message that it is missing.
 std::string needed_of(const std::string& part, const std::string& table) {
   if (table == "order") return "boats and spare";
@@ -56,6 +70,18 @@ Check left_out(const Lack& lack) {
           fmt::format("`{}` is left out: the joint file has no [{}]", lack.part,
                       fmt::join(lack.tables, "] and no [")),
           static_cast<double>(lack.tables.size()),
+          std::nullopt,
+          "",
+          CheckState::Warn,
+          "the joint file"};
+}
+
+Check strength_left_out(const Errors& lacks) {
+  std::string words;
+  for (const Error& lack : lacks) words += (words.empty() ? "" : "; ") + lack.message;
+  return {"job.left_out",
+          "`strength` is left out: " + words,
+          static_cast<double>(lacks.size()),
           std::nullopt,
           "",
           CheckState::Warn,
@@ -97,6 +123,7 @@ Checks all_checks(const Job& job, const std::vector<Lack>& lacking) {
   if (job.schedule) add_checks(checks, job.schedule->checks);
   if (job.adhesive) add_checks(checks, job.adhesive->checks);
   if (job.order) add_checks(checks, job.order->checks);
+  if (job.strength) add_checks(checks, job.strength->checks);
   return checks;
 }
 
@@ -104,6 +131,7 @@ Checks all_checks(const Job& job, const std::vector<Lack>& lacking) {
 Parts with_needs(Parts parts, const Joint& joint) {
   if (parts.order) parts.adhesive = parts.schedule = true;
   if (parts.adhesive && joint.shop) parts.layout = true;
+  if (parts.strength) parts.schedule = true;
   if (parts.schedule) parts.layout = true;
   return parts;
 }
@@ -118,26 +146,35 @@ void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
         adhesive_plan(job.joint, job.perimeter, job.layout ? job.layout->count : 0));
   if (parts.order && job.adhesive && job.schedule)
     job.order = order(job.joint, *job.adhesive, *job.schedule);
+  if (parts.strength && job.schedule)
+    job.strength = errors.take(
+        strength(job.joint, job.perimeter, *job.layout, *job.schedule));
 }
 
 }  // namespace
 
 Result<Job> work_out(Joint joint, const Parts& parts) {
   Parts asked = parts;
-  const std::vector<Lack> lacking = take_out_lacking(asked, joint);
-  ErrorList errors;
-  if (!parts.leave_out) errors.add(lacking_errors(lacking));
   Job job;
-  job.joint = std::move(joint);
+  job.joint = with_estimates(std::move(joint));
+  const std::vector<Lack> lacking = take_out_lacking(asked, job.joint);
+  const Errors no_strength = take_out_strength(asked, job.joint);
+  ErrorList errors;
+  if (!parts.leave_out) {
+    errors.add(lacking_errors(lacking));
+    errors.add(no_strength);
+  }
   std::optional<Perimeter> line = errors.take(perimeter(job.joint));
   if (!line) return tl::unexpected(errors.release());
   job.perimeter = std::move(*line);
   // what a part that lacks its own table needs is tried too, for its errors
   Parts tried = with_needs(parts, job.joint);
   take_out_lacking(tried, job.joint);
+  take_out_strength(tried, job.joint);
   work_out_parts(job, tried, errors);
   if (!errors.empty()) return tl::unexpected(errors.release());
   job.checks = all_checks(job, lacking);
+  if (!no_strength.empty()) job.checks.push_back(strength_left_out(no_strength));
   return job;
 }
 
@@ -146,10 +183,12 @@ Result<Job> try_out(Joint joint) {
   if (!job) return job;
   Parts parts = Parts::all();
   const std::vector<Lack> lacking = take_out_lacking(parts, job->joint);
+  const Errors no_strength = take_out_strength(parts, job->joint);
   Job input;
   input.joint = std::move(job->joint);
   input.perimeter = std::move(job->perimeter);
   input.checks = all_checks(input, lacking);
+  if (!no_strength.empty()) input.checks.push_back(strength_left_out(no_strength));
   return input;
 }
 

@@ -11,6 +11,7 @@
 #include "joint/order.h"
 #include "joint/perimeter.h"
 #include "joint/schedule.h"
+#include "joint/strength.h"
 
 namespace sheerlap {
 
@@ -21,12 +22,13 @@ struct Parts {
   bool layout = false;
   bool schedule = false;
   bool order = false;
+  bool strength = false;
   /// A part whose table is missing is left out with a warning; otherwise it is an
   /// error.
   bool leave_out = false;
 
   /// Every part for which the joint file has the tables.
-  static Parts all() { return {true, true, true, true, true, true}; }
+  static Parts all() { return {true, true, true, true, true, true, true}; }
 };
 
 /// A joint with everything that was worked out for it.
@@ -38,16 +40,19 @@ struct Job {
   std::optional<Schedule> schedule;
   std::optional<AdhesivePlan> adhesive;
   std::optional<Order> order;
+  std::optional<Strength> strength;
   Checks checks;  ///< of the perimeter and of every part, in that order
 };
 
 /// Works out the parts asked for and those they need.
 ///
 /// `adhesive` needs the layout where there is a shop to plan the time for; `schedule`
-/// needs the layout; `order` needs the adhesive and the schedule.
+/// needs the layout; `order` needs the adhesive and the schedule; `strength` needs the
+/// schedule, and a layout whose pitch is left to the strength needs what that needs.
+/// Where parts may be left out, the strength of a joint without loads is not asked for.
 ///
 /// @errors  of the perimeter and of every part, in that order, each once; at
-///          "adhesive" or "order": a part's table is missing
+///          "adhesive", "order", "hull" ...: what a part needs is missing
 Result<Job> work_out(Joint joint, const Parts& parts);
 
 /// Tries every part for which there are tables, and keeps of it the perimeter, its

@@ -9,13 +9,9 @@
 #include "joint/adhesive_product.h"
 #include "joint/sheer.h"
 #include "joint/strength_inputs.h"
+#include "joint/stretch.h"
 
 namespace sheerlap {
-
-/// The three sides a joint can have, and "both" for keep-outs and the like that
-/// stand on starboard and port alike.
-enum class SideName { Starboard, Port, Transom };
-enum class SideChoice { Starboard, Port, Both, Transom };
 
 /// The band of the lap that is to be filled, as depths; the whole lap if absent.
 struct BondBand {
@@ -28,14 +24,6 @@ struct Laminate {
   Length thickness;  ///< square to the face, in the vertical section across it
   Length trim;       ///< tolerance of the trimmed edge, plus or minus
   LaminateStrength strength = {};
-};
-
-/// A stretch of a side, by running girth on the drill line or by x.
-struct Stretch {
-  SideChoice side = SideChoice::Both;
-  Length from;
-  Length to;
-  bool by_x = false;  ///< `from` and `to` are values of x
 };
 
 /// A stretch without a joint.
@@ -80,15 +68,20 @@ struct FastenerChoice {
   std::optional<Length> hull_pilot;  ///< the user's own, in place of the table's
   std::optional<std::size_t> box;    ///< fasteners in a box
   std::optional<double> box_price;
+  FastenerStrength strength = {};
 };
 
+/// What stands for no limit of a space.
+inline constexpr Length unlimited_pitch = Length::mm(1e9);
+
 struct LayoutRules {
-  Length pitch_max;
+  Length pitch_max;  ///< `unlimited_pitch` where only the strength limits it
   Length pitch_min;
   Length end_min;
   Length end_max;
   Length radius_min;
   Length round_to;
+  bool by_strength = false;  ///< spaces also keep what the strength allows
 };
 
 /// The side of a jig's plate that is marked and seen when it is set out flat.
@@ -133,12 +126,14 @@ struct Joint {
   Laminate lip;
   std::vector<Opening> openings;
   std::optional<Adhesive> adhesive;
+  std::vector<Adhesive> adhesive_options;  ///< to be compared with it
   FastenerChoice fastener;
   LayoutRules layout;
   std::vector<Zone> zones;
   std::vector<KeepOut> keepouts;
   std::vector<FixedPlace> places;
   std::optional<Loads> loads;
+  StrengthRules strength;
   JigRules jig;
   std::optional<Shop> shop;
   std::optional<OrderRules> order;

@@ -202,7 +202,7 @@ void add_nearest(Checks& checks,
     return kept ? CheckState::Pass : CheckState::Fail;
   };
   const std::string by = nearest.whose.empty() ? "" : ", by " + nearest.whose;
-  if (nearest.greatest < no_pitch_max)
+  if (nearest.greatest < unlimited_pitch)
     checks.push_back({"layout.pitch_max",
                       "space nearest to the most its place allows" + by,
                       nearest.largest.in_mm(), nearest.greatest.in_mm(), "mm",

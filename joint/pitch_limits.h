@@ -10,9 +10,6 @@
 
 namespace sheerlap {
 
-/// A `pitch_max` that limits nothing: what holds is what `PitchLimits` ask.
-constexpr Length no_pitch_max = Length::mm(1e9);
-
 /// The greatest space a stretch of the drill line bears, and whose limit that is.
 struct PitchLimit {
   Length from;  ///< running girth on the side's drill line

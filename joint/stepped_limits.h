@@ -18,7 +18,7 @@ struct LimitSample {
 struct LimitSteps {
   /// Greatest spaces above this need not be told apart: the joint file's pitch_max, or
   /// the length of the side. Finite, above 0.
-  Length most = no_pitch_max;
+  Length most = unlimited_pitch;
   /// How far a step may be below the limit, as a part of it; above 0, below 1.
   double share = 0.01;
   /// How far it may be below it in any case: finer than a hole is drilled. Above 0.

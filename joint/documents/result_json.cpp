@@ -2,6 +2,7 @@
 
 #include "joint/documents/jig_json.h"
 #include "joint/documents/json_parts.h"
+#include "joint/documents/strength_json.h"
 #include "joint/documents/wording.h"
 
 namespace sheerlap {
@@ -64,6 +65,10 @@ std::string result_json(const Job& job) {
     result["order_shelf"] = shelf_json(*job.order);
     result["order_total"] = number(job.order->total);
     result["order_per_boat"] = number(job.order->per_boat);
+  }
+  if (job.strength) {
+    result["strength"] = strength_json(*job.strength);
+    result["explain"] = explanations_json(job.strength->reasons);
   }
   result["checks"] = checks_json(job.checks);
   return json_text(result);

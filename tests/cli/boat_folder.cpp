@@ -149,7 +149,107 @@ drivers = 3
 boats = 120
 boats_a_month = 10
 spare = 0.03
+
+[[load]]
+side = "both"
+from = 2000
+to = 2600
+along = 8
+off = 0.25
+what = "mast bulkhead"
+
+[[point_load]]
+side = "starboard"
+at = 680
+force = 4000
+direction = "across"
+spread = 200
+what = "bow cleat"
+
+[[point_load]]
+side = "both"
+x = 3000
+force = 2500
+direction = "off"
+spread = 150
+what = "rail foot"
+
+[hull_girder]
+shear_force = 20000
+torque = 5000
+
+[[plate]]
+part = "deck"
+y_from = -1250
+z_from = 1100
+y_to = 1250
+z_to = 1100
+thickness = 5
+modulus_ratio = 0.9
+
+[[plate]]
+part = "hull"
+y_from = 1250
+z_from = 1100
+y_to = 1250
+z_to = 0
+thickness = 6
+
+[deck_panel]
+span = 600
+length = 1200
+waterline_length = 8500
+category = "B"
+displacement = 3500
+longitudinal_factor = 0.9
+
+[deck_warmth]
+warmer = 40
+deck_width = 300
+hull_width = 250
+
+[strength]
+rules = ["class-pitch-bonded-hull-deck"]
+edges = "held"
+hole_brittleness = 0.5
+thread_grip = 0.4
+wet = 0.85
+gap_change = 0.3
+closing_speed = 2
+hull_length = 12000
+
+[[adhesive_option]]
+name = "epoxy paste"
+gap_min = 0.5
+gap_max = 6
+squeeze_out = 0.1
+waste = 0.1
+bead_shape = "round"
+bead_sizes = [6, 8, 10]
+pack = 400
+pack_usable = 380
+nozzle_purge = 25
+modulus = 3000
+shear_modulus = 1100
+shear_strength = 18
+peel_strength = 9
 )";
+
+const std::string strength_joint_text = [] {
+  std::string text = full_joint_text;
+  const auto put_after = [&](std::string_view line, const char* more) {
+    text.insert(text.find(line) + line.size(), more);
+  };
+  put_after("plastic_strain = 0.3\n",
+            "viscosity = 300\nyield_stress = 500\ngasket_factor = 0.5\n");
+  put_after(
+      "bearing = 110\n",
+      "through = 7\nbending_ratio = 0.9\nexpansion = 25\nglass_fraction = 0.33\n");
+  put_after("box_price = 11\n",
+            "class = \"A4-70\"\ntensile = 690\nmodulus = 193000\nshear_capacity = "
+            "5000\npull_capacity = 6000\n");
+  return text;
+}();
 
 const std::string short_joint_text = R"(title = "Short"
 units = "mm"

@@ -9,8 +9,12 @@
 
 namespace sheerlap {
 
-/// A joint file with every key that there is.
+/// A joint file with every table that there is, and every key but those that only the
+/// strength needs.
 extern const std::string full_joint_text;
+
+/// The same with those too.
+extern const std::string strength_joint_text;
 
 /// A joint file with the needed keys only.
 extern const std::string short_joint_text;

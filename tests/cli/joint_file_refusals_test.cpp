@@ -50,7 +50,8 @@ BOOST_AUTO_TEST_CASE(an_unknown_key_names_the_nearest_known_one) {
        {"joint.toml:1: unknown key \"titel\": did you mean title?"}},
       {"bush = 10",
        "bush = 10\ncolour.of = 3",
-       {"joint.toml:126: unknown key \"colour\" in [jig]: one of length_max, bush, plate, "
+       {"joint.toml:126: unknown key \"colour\" in [jig]: one of length_max, bush, "
+        "plate, "
         "marks"}},
   });
 }
@@ -72,7 +73,7 @@ BOOST_AUTO_TEST_CASE(a_missing_key_says_what_to_give) {
       {"pitch_max = 150\n",
        "",
        {"joint.toml:77: [layout] has no pitch_max: the largest space from hole to "
-        "hole"}},
+        "hole, or \"strength\""}},
       {"to = 720\n",
        "",
        {"joint.toml:93: [[keepout]] has no to: the running girth on the drill line "

@@ -88,7 +88,7 @@ BOOST_AUTO_TEST_CASE(the_supplies_are_read_as_written) {
 }
 
 BOOST_AUTO_TEST_CASE(what_only_the_strength_needs_is_kept) {
-  const Joint joint = joint_of(full_joint_text);
+  const Joint joint = joint_of(strength_joint_text);
   BOOST_TEST(*joint.hull.strength.interlaminar == 14.0);
   BOOST_TEST(*joint.hull.strength.poisson == 0.3);
   BOOST_TEST(*joint.lip.strength.bearing == 90.0);
@@ -97,6 +97,97 @@ BOOST_AUTO_TEST_CASE(what_only_the_strength_needs_is_kept) {
   BOOST_TEST_REQUIRE(joint.loads.has_value());
   BOOST_TEST(joint.loads->off == 0.5);
   BOOST_TEST(joint.loads->factor_fastener == 3.0);
+  BOOST_TEST(*joint.hull.strength.through == 7.0);
+  BOOST_TEST(*joint.hull.strength.bending_ratio == 0.9);
+  BOOST_TEST(*joint.hull.strength.expansion == 25.0);
+  BOOST_TEST(*joint.hull.strength.glass_fraction == 0.33);
+  BOOST_TEST(*joint.adhesive->strength.viscosity == 300.0);
+  BOOST_TEST(*joint.adhesive->strength.yield_stress == 500.0);
+  BOOST_TEST(*joint.adhesive->strength.gasket_factor == 0.5);
+  BOOST_TEST(*joint.fastener.strength.property_class == "A4-70");
+  BOOST_TEST(*joint.fastener.strength.tensile == 690.0);
+  BOOST_TEST(*joint.fastener.strength.modulus == 193000.0);
+  BOOST_TEST(*joint.fastener.strength.shear_capacity == 5000.0);
+  BOOST_TEST(*joint.fastener.strength.pull_capacity == 6000.0);
+}
+
+BOOST_AUTO_TEST_CASE(the_loads_are_read_as_written) {
+  const Joint joint = joint_of(full_joint_text);
+  const Loads& loads = *joint.loads;
+  BOOST_TEST_REQUIRE(loads.stretches.size() == 1u);
+  BOOST_TEST(loads.stretches[0].stretch.to.in_mm() == 2600.0);
+  BOOST_TEST(loads.stretches[0].load.along == 8.0);
+  BOOST_TEST(loads.stretches[0].load.across == 0.0);
+  BOOST_TEST(loads.stretches[0].what == "mast bulkhead");
+  BOOST_TEST_REQUIRE(loads.points.size() == 2u);
+  BOOST_TEST(loads.points[0].force == 4000.0);
+  BOOST_TEST((loads.points[0].direction == LoadDirection::Across));
+  BOOST_TEST(loads.points[0].spread.in_mm() == 200.0);
+  BOOST_TEST(loads.points[1].by_x);
+  BOOST_TEST(loads.points[1].at.in_mm() == 3000.0);
+  BOOST_TEST_REQUIRE(loads.girder.has_value());
+  BOOST_TEST(loads.girder->shear_force == 20000.0);
+  BOOST_TEST(loads.girder->torque == 5e6);  // N m in the file
+  BOOST_TEST_REQUIRE(loads.girder->plates.size() == 2u);
+  BOOST_TEST(loads.girder->plates[0].modulus_ratio == 0.9);
+  BOOST_TEST_REQUIRE(loads.panel.has_value());
+  BOOST_TEST(*loads.panel->category_factor == 0.8);
+  BOOST_TEST(loads.panel->longitudinal_factor == 0.9);
+  BOOST_TEST_REQUIRE(loads.warmth.has_value());
+  BOOST_TEST(loads.warmth->kelvin == 40.0);
+  BOOST_TEST(loads.warmth->hull_width.in_mm() == 250.0);
+}
+
+BOOST_AUTO_TEST_CASE(how_the_strength_is_worked_is_read_as_written) {
+  const Joint joint = joint_of(full_joint_text);
+  const StrengthRules& rules = joint.strength;
+  BOOST_TEST_REQUIRE(rules.rules.size() == 1u);
+  BOOST_TEST(rules.rules[0] == "class-pitch-bonded-hull-deck");
+  BOOST_TEST(rules.edges_held);
+  BOOST_TEST(rules.hole_brittleness == 0.5);
+  BOOST_TEST(rules.thread_grip == 0.4);
+  BOOST_TEST(rules.wet == 0.85);
+  BOOST_TEST(rules.gap_change->in_mm() == 0.3);
+  BOOST_TEST(rules.closing_speed == 2.0);
+  BOOST_TEST(rules.hull_length->in_mm() == 12000.0);
+  BOOST_TEST_REQUIRE(joint.adhesive_options.size() == 1u);
+  BOOST_TEST(joint.adhesive_options[0].name == "epoxy paste");
+  BOOST_TEST(*joint.adhesive_options[0].strength.modulus == 3000.0);
+}
+
+BOOST_AUTO_TEST_CASE(a_pitch_can_be_left_to_the_strength) {
+  const Joint joint = joint_of(
+      replaced(full_joint_text, "pitch_max = 150\n", "pitch_max = \"strength\"\n"));
+  BOOST_TEST(joint.layout.by_strength);
+  BOOST_TEST((joint.layout.pitch_max == unlimited_pitch));
+}
+
+BOOST_AUTO_TEST_CASE(loads_that_say_too_little_are_refused) {
+  const struct {
+    const char *from, *to, *message;
+  } rows[] = {
+      {"pitch_max = 150\npitch_min = 40\nend_min = 25\nend_max = 70\n",
+       "pitch_max = \"strength\"\npitch_min = 40\nend_min = 25\n",
+       "joint.toml:77: [layout] has no end_max: the most from a corner to the first "
+       "hole; pitch_max gives no length to halve"},
+      {"what = \"mast bulkhead\"\n", "",
+       "joint.toml:143: [[load]] has no what: what loads it, such as \"mast "
+       "bulkhead\""},
+      {"along = 8\noff = 0.25\n", "",
+       "joint.toml:143: [[load]] has no load: along, across or off, N/mm"},
+      {"direction = \"across\"", "direction = \"down\"",
+       "joint.toml:155: [[point_load]] direction is \"down\": one of along, across, "
+       "off"},
+      {"category = \"B\"\n", "",
+       "joint.toml:188: [deck_panel] has no category: the design category, A to D; or "
+       "give the pressure, kN/m2"},
+      {"rules = [\"class-pitch-bonded-hull-deck\"]", "rules = [20]",
+       "joint.toml:202: [strength] rules is not a list of texts: texts in quotes, in "
+       "brackets"},
+  };
+  for (const auto& row : rows) BOOST_TEST_CONTEXT(row.message)
+  check_messages(refusal_of(replaced(full_joint_text, row.from, row.to)),
+                 {row.message});
 }
 
 BOOST_AUTO_TEST_CASE(a_file_that_says_everything_uses_no_default) {
@@ -213,8 +304,7 @@ BOOST_AUTO_TEST_CASE(an_interference_is_an_answer_and_no_error) {
 BOOST_AUTO_TEST_CASE(the_example_boats_read_without_errors) {
   for (const char* name : {"demo-640", "double-ender", "pram", "whole"})
     BOOST_TEST_CONTEXT(name) {
-      const auto file =
-          read_joint_file(fixtures_folder() / name / "joint.toml");
+      const auto file = read_joint_file(fixtures_folder() / name / "joint.toml");
       BOOST_TEST_REQUIRE(file.has_value());
       BOOST_TEST(perimeter(file->joint).has_value());
     }

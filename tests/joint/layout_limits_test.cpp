@@ -59,7 +59,7 @@ BOOST_AUTO_TEST_CASE(limits_equal_to_the_common_one_change_nothing) {
 BOOST_AUTO_TEST_CASE(limits_stand_in_place_of_a_pitch_max_that_is_not_given) {
   const Layout before = layout_of(example(), {});
   Joint joint = example();
-  joint.layout.pitch_max = no_pitch_max;
+  joint.layout.pitch_max = unlimited_pitch;
   const Layout after = layout_of(joint, {{SideName::Starboard, {screws(0, 6000, 150)}},
                                          {SideName::Port, {screws(0, 6000, 150)}},
                                          {SideName::Transom, {screws(0, 6000, 150)}}});

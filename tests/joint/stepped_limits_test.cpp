@@ -59,7 +59,7 @@ BOOST_AUTO_TEST_CASE(a_slope_takes_as_many_steps_as_its_ratio_has_shares) {
   // derived: 100 to 50 with 10 % a step: ln(2) / -ln(0.9) = 6.58, so 7; the first cut
   // from the start is where the limit is 90
   const auto steps = stepped_limits({sample(0, 100), sample(500, 50)},
-                                    {no_pitch_max, 0.1, Length::mm(1e-6)});
+                                    {unlimited_pitch, 0.1, Length::mm(1e-6)});
   BOOST_TEST_REQUIRE(steps.size() == 7u);
   BOOST_TEST(steps[0].to.in_mm() == 100, tt::tolerance(1e-12));
   BOOST_TEST(steps[0].greatest.in_mm() == 90, tt::tolerance(1e-12));

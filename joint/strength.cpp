@@ -1,0 +1,148 @@
+#include "joint/strength.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "joint/bond_outside.h"
+#include "joint/worded_length.h"
+
+namespace sheerlap {
+namespace {
+
+void append(Explanations& all, Explanations more) {
+  for (Explanation& one : more) all.push_back(std::move(one));
+}
+
+Check bond_check(const BondStrength& bond) {
+  const BondPoint& worst = bond.worst;
+  return {
+      "strength.bond",
+      fmt::format("use of the bond at its worst place, {}, girth {}: {}",
+                  side_word(worst.side), worded(worst.girth), mode_words(worst.mode)),
+      worst.utilisation,
+      1,
+      "",
+      worst.utilisation <= 1 ? CheckState::Pass : CheckState::Fail,
+      "the joint file's strengths, loads and factor_bond"};
+}
+
+Check fastener_check(const FastenerStrengths& fasteners) {
+  const FastenerRow& worst = fasteners.rows[fasteners.worst];
+  return {"strength.fasteners",
+          fmt::format("use of the fasteners alone at the worst hole, {}: {}",
+                      worst.mark, mode_words(worst.governing)),
+          worst.utilisation,
+          1,
+          "",
+          worst.utilisation <= 1 ? CheckState::Pass : CheckState::Fail,
+          "the joint file's strengths, loads and factor_fastener"};
+}
+
+Checks clamping_checks(const Joint& joint, const Clamping& clamping) {
+  Checks checks;
+  if (clamping.bow && joint.strength.gap_change)
+    checks.push_back({"strength.clamping",
+                      "bow of the wet lip between fasteners at the largest space",
+                      clamping.bow->in_mm(), joint.strength.gap_change->in_mm(), "mm",
+                      *clamping.bow <= *joint.strength.gap_change ? CheckState::Pass
+                                                                  : CheckState::Warn,
+                      "[strength] gap_change"});
+  return checks;
+}
+
+Checks rule_checks(const RuleRows& rows) {
+  Checks checks;
+  for (const RuleRow& row : rows) {
+    if (row.state != RuleState::Fail && row.state != RuleState::Warn) continue;
+    checks.push_back(
+        {"strength.rule." + row.rule, row.asks_words + "; here " + row.has_words,
+         row.has ? row.has->in_mm() : 0,
+         row.asks ? std::optional<double>(row.asks->in_mm()) : std::nullopt, "mm",
+         row.state == RuleState::Fail ? CheckState::Fail : CheckState::Warn,
+         row.source});
+  }
+  return checks;
+}
+
+std::vector<std::string> combination_words() {
+  return {
+      "Loads are limit loads. Causes of one direction add as if they acted together "
+      "and the same way; along, across and off act at once. Both is the safe side.",
+      "The bond and the fasteners are each worked for the whole load: what one carries "
+      "is never added to what the other carries.",
+      "Factors stand on the load: use = load x factor / capacity, and 1 is all there "
+      "is."};
+}
+
+Explanations all_reasons(const Joint& joint,
+                         const Perimeter& perimeter,
+                         const Schedule& schedule,
+                         const JointLoads& loads,
+                         const Strength& strength,
+                         Length largest) {
+  Explanations reasons = loads.reasons();
+  append(reasons,
+         bond_reasons(joint, loads, strength.bond.worst, "strength.bond.worst"));
+  if (!strength.fasteners.rows.empty()) {
+    const std::size_t worst = strength.fasteners.worst;
+    append(reasons,
+           fastener_reasons(joint, schedule.fastener, schedule.stations[worst],
+                            hole_neighbours(perimeter, schedule.stations, worst), loads,
+                            "strength.fasteners." + schedule.stations[worst].mark));
+  }
+  append(reasons, load_sharing_reasons(joint, schedule.fastener, strength.sharing_place,
+                                       largest));
+  append(reasons,
+         clamping_reasons(joint, schedule.fastener, strength.clamping, largest));
+  return reasons;
+}
+
+}  // namespace
+
+Result<Strength> strength(const Joint& joint,
+                          const Perimeter& perimeter,
+                          const Layout& layout,
+                          const Schedule& schedule) {
+  Errors errors;
+  const auto keep = [&](const auto& result) {
+    if (!result)
+      errors.insert(errors.end(), result.error().begin(), result.error().end());
+  };
+  const auto loads = JointLoads::of(joint, perimeter);
+  keep(loads);
+  const auto chosen = chosen_rules(joint.strength.rules, "strength.rules");
+  keep(chosen);
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+  auto bond = bond_strength(joint, perimeter, *loads);
+  keep(bond);
+  auto fasteners = fastener_strengths(joint, perimeter, schedule, *loads);
+  keep(fasteners);
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+
+  Strength result;
+  result.bond = std::move(*bond);
+  result.fasteners = std::move(*fasteners);
+  result.combination = combination_words();
+  result.clamping =
+      clamping(joint, schedule.fastener, result.bond, layout.largest_pitch);
+  result.sharing_place = result.clamping.place;
+  result.sharing = load_sharing(joint, schedule.fastener, result.sharing_place,
+                                layout.largest_pitch);
+  RuleSubject subject = rule_subject(joint, perimeter, schedule);
+  subject.vessel_length = joint.strength.hull_length;
+  result.rules = rule_rows(subject, *chosen);
+  result.checks.push_back(bond_check(result.bond));
+  if (!result.fasteners.rows.empty())
+    result.checks.push_back(fastener_check(result.fasteners));
+  for (const Checks& more :
+       {clamping_checks(joint, result.clamping), rule_checks(result.rules)})
+    result.checks.insert(result.checks.end(), more.begin(), more.end());
+  result.reasons =
+      all_reasons(joint, perimeter, schedule, *loads, result, layout.largest_pitch);
+  return result;
+}
+
+}  // namespace sheerlap
