@@ -36,10 +36,24 @@ bond_to = 45                  # out
 [hull]
 thickness = 6                 # of the laminate in the lap
 trim = 2                      # tolerance of the trimmed edge, plus or minus
+#: modulus = 8000             # N/mm2, as all strengths; for `strength` only
+#: shear_modulus = 3000       # in the laminate's plane
+#: poisson = 0.3
+#: tension = 80
+#: shear = 50
+#: interlaminar = 14          # shear between plies
+#: bearing = 100              # under a fastener's shank
 
 [lip]
 thickness = 5
 trim = 2
+#: modulus = 8000             # N/mm2, as all strengths; for `strength` only
+#: shear_modulus = 3000       # in the laminate's plane
+#: poisson = 0.3
+#: tension = 80
+#: shear = 50
+#: interlaminar = 14          # shear between plies
+#: bearing = 100              # under a fastener's shank
 
 [[opening]]                   # a stretch without a joint; one table for each
 side = "transom"              # starboard | port | both | transom
@@ -64,6 +78,13 @@ density = 1.0                 # g/ml
 working_time = 50             # minutes
 working_time_at = 23          # degrees C
 shelf_life = 270              # days
+#: modulus = 1000             # N/mm2, cured; for `strength` only
+#: shear_modulus = 370
+#: shear_strength = 10
+#: peel_strength = 6
+#: plastic_strain = 0.3       # shear strain beyond yield at failure, or leave it out
+#: viscosity = 300            # Pa s, wet
+#: yield_stress = 500         # Pa, below which the wet paste does not flow
 
 [fastener]
 kind = "tapping screw"        # tapping screw | bolt | blind rivet
@@ -75,9 +96,11 @@ lip_hole = 5.3                # the shop's own drills, proved on an offcut; left
 hull_pilot = 3.9              # tables' own, and a pilot not for laminates is warned of
 box = 100                     # pieces in a box
 box_price = 11
+#: class = "A4-70"            # property class of the metal; or tensile, N/mm2
 
 [layout]
-pitch_max = 150               # from hole to hole, along the drill line
+pitch_max = 150               # from hole to hole, along the drill line; "strength": only
+                              # what the strength allows
 pitch_min = 40
 end_min = 30                  # from a corner to the first hole
 end_max = 75
@@ -129,6 +152,41 @@ drivers = 2
 boats = 12
 boats_a_month = 2
 spare = 0.05                  # spare fasteners, as a share
+
+# For `strength` take away each #: below, and put in what your naval architect asks and
+# what your tests and data sheets give; the numbers are invented.
+
+#: [loads]                    # limit loads, N for each mm of joint
+#: along = 4                  # shear flow along the joint
+#: across = 1                 # up or down the lap
+#: off = 0.2                  # square to the lap, pulling the lip away
+#: factor_bond = 4
+#: factor_fastener = 3
+
+#: [[load]]                   # more load on a stretch
+#: side = "both"
+#: from = 2000
+#: to = 2600
+#: along = 3
+#: what = "bulkhead"
+
+#: [[point_load]]             # a force, shared by so much of the joint about it
+#: side = "both"
+#: at = 725
+#: force = 900                # N
+#: direction = "across"       # along | across | off
+#: spread = 200
+#: what = "bow cleat"
+
+#: [deck_panel]               # the deck's pressure on the joint
+#: span = 500                 # the panel's short span
+#: length = 1200
+#: pressure = 5               # kN/m2; left out: by waterline_length, category (A to D)
+                              # and displacement, kg
+
+#: [strength]
+#: rules = ["edge_class"]     # published rules to be kept; `strength` lists them all
+#: gap_change = 0.3           # of the gap between fasteners while the paste is wet
 )";
 }
 

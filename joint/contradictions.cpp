@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "joint/fasteners.h"
+#include "joint/published_rules.h"
 
 namespace sheerlap {
 namespace {
@@ -55,6 +56,7 @@ class Finder {
     find_in_stretches("keepout", joint_.keepouts);
     find_twice("place", joint_.places, same_place);
     if (joint_.loads) find_in_stretches("load", joint_.loads->stretches);
+    find_in_strength();
     if (joint_.layout.by_strength && !joint_.loads)
       add("layout.pitch_max",
           "[layout] pitch_max is \"strength\" and the file has no [loads]: give the "
@@ -116,6 +118,22 @@ class Finder {
           fmt::format("[adhesive] nozzle_purge is {:.6g} ml and pack_usable {:.6g} ml: "
                       "the purge leaves nothing to lay",
                       adhesive.nozzle_purge.in_ml(), adhesive.pack_usable.in_ml()));
+  }
+
+  /// A chosen rule that goes by the boat's length, which is not given.
+  void find_in_strength() {
+    const auto& rules = joint_.strength.rules;
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+      const PublishedRule* rule = published_rule(rules[i]);
+      if (rule == nullptr || joint_.strength.hull_length) continue;
+      if (std::any_of(rule->asks.begin(), rule->asks.end(), [](const RuleAsk& ask) {
+            return ask.form == RuleForm::TableByLength;
+          }))
+        add(fmt::format("strength.rules[{}]", i),
+            fmt::format(
+                "rule {} goes by the boat's length: give [strength] hull_length",
+                rules[i]));
+    }
   }
 
   void find_in_layout() {

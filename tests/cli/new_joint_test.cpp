@@ -44,9 +44,24 @@ BOOST_AUTO_TEST_CASE(a_new_joint_reads_and_uses_no_default) {
   BOOST_TEST(file->joint.defaults.size() == 0u);
   BOOST_TEST(file->joint.sheer.rows.size() == 23u);
   BOOST_TEST(file->joint.adhesive.has_value());
-  BOOST_TEST(!file->joint.loads.has_value());  // no command asks for them
+  BOOST_TEST(!file->joint.loads.has_value());  // they stand behind #: for the user
   BOOST_TEST(file->joint.shop.has_value());
   BOOST_TEST(file->joint.order.has_value());
+}
+
+BOOST_AUTO_TEST_CASE(what_a_new_joint_holds_back_for_the_strength_is_right_too) {
+  const BoatFolder folder;
+  BOOST_TEST_REQUIRE(write_new_joint(folder.path()).has_value());
+  std::string text = folder.text("joint.toml");
+  for (std::size_t at = 0; (at = text.find("#: ", at)) != std::string::npos;)
+    text.erase(at, 3);
+  folder.write("joint.toml", text);
+  const auto file = folder.read();
+  BOOST_REQUIRE_MESSAGE(file.has_value(), file.error().front().message);
+  const auto job = work_out(file->joint, Parts::all());
+  BOOST_REQUIRE_MESSAGE(job.has_value(), job.error().front().message);
+  BOOST_TEST_REQUIRE(job->strength.has_value());
+  BOOST_TEST(job->strength->fasteners.rows.size() == job->layout->count);
 }
 
 BOOST_AUTO_TEST_CASE(a_new_joint_is_fair_and_no_check_of_it_fails) {

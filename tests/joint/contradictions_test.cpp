@@ -55,6 +55,26 @@ BOOST_AUTO_TEST_CASE(a_keep_out_on_both_sides_stands_where_one_on_port_does) {
              "this [[keepout]] stands where number 1 of them does: leave one out");
 }
 
+BOOST_AUTO_TEST_CASE(a_rule_by_length_needs_the_length) {
+  Joint joint = sound_joint();
+  joint.strength.rules = {"deck_to_hull_by_length"};
+  BOOST_TEST(message_of(joint) ==
+             "rule deck_to_hull_by_length goes by the boat's length: give [strength] "
+             "hull_length");
+  joint.strength.hull_length = Length::mm(12000);
+  BOOST_TEST(contradictions(joint, LengthUnit::Millimetres).size() == 0u);
+}
+
+BOOST_AUTO_TEST_CASE(a_pitch_left_to_the_strength_needs_loads) {
+  Joint joint = sound_joint();
+  joint.layout.by_strength = true;
+  BOOST_TEST(message_of(joint) ==
+             "[layout] pitch_max is \"strength\" and the file has no [loads]: give the "
+             "loads, or a length");
+  joint.loads = Loads{};
+  BOOST_TEST(contradictions(joint, LengthUnit::Millimetres).size() == 0u);
+}
+
 BOOST_AUTO_TEST_CASE(a_value_that_was_not_read_contradicts_nothing) {
   Joint joint = sound_joint();
   const Length unread = Length::mm(std::numeric_limits<double>::quiet_NaN());
