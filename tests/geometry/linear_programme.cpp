@@ -72,4 +72,21 @@ std::optional<std::vector<double>> LinearProgramme::solve() {
   return result;
 }
 
+std::optional<std::vector<double>> LinearProgramme::solve_numbers() {
+  glp_smcp options;
+  glp_init_smcp(&options);
+  options.msg_lev = GLP_MSG_OFF;
+  options.presolve = GLP_OFF;
+  options.tol_bnd = options.tol_dj = 1e-9;
+  glp_term_out(GLP_OFF);
+  [[maybe_unused]] const int outcome = glp_simplex(glpk_.get(), &options);
+  assert(outcome == 0);
+  if (glp_get_status(glpk_.get()) == GLP_NOFEAS) return std::nullopt;
+  assert(glp_get_status(glpk_.get()) == GLP_OPT);
+  std::vector<double> result{glp_get_obj_val(glpk_.get())};
+  for (int variable = 1; variable <= glp_get_num_cols(glpk_.get()); ++variable)
+    result.push_back(glp_get_col_prim(glpk_.get(), variable));
+  return result;
+}
+
 }  // namespace sheerlap

@@ -37,6 +37,10 @@ class LinearProgramme {
   ///           requirements
   std::optional<std::vector<double>> solve();
 
+  /// The same for a programme of numbers alone, by the simplex method without GLPK's
+  /// preparation, which drops small factors.
+  std::optional<std::vector<double>> solve_numbers();
+
  private:
   std::unique_ptr<glp_prob, void (*)(glp_prob*)> glpk_;
 };

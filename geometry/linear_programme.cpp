@@ -1,0 +1,311 @@
+#include "geometry/linear_programme.h"
+
+#include <Eigen/LU>
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <optional>
+
+namespace sheerlap {
+namespace {
+
+/// How far a row of length 1 may be missed, as a share of the greatest |x| or 1.
+constexpr double missed = 1e-11;
+/// The least element of a unit column to turn the basis about.
+constexpr double least_pivot = 1e-9;
+/// Ratios no further apart, as a share of the greatest price, are alike.
+constexpr double alike = 1e-13;
+/// How well the proof must come out.
+constexpr double proved = 1e-9;
+/// The basis is inverted afresh after so many turns.
+constexpr std::size_t turns_between_inversions = 40;
+
+void by_row(ProgrammePrices& prices) {
+  std::sort(prices.rows.begin(), prices.rows.end(),
+            [](const RowPrice& a, const RowPrice& b) { return a.row < b.row; });
+}
+
+/// The simplex method on the dual: least limits . y with y >= 0 and the columns
+/// (rows of the programme, then its upper, then its lower bounds) weighed by y to the
+/// objective.
+class DualSimplex {
+ public:
+  explicit DualSimplex(const BoundedProgramme& programme);
+
+  /// Whether an optimum was found; else the dual runs away along `ray`.
+  bool run();
+  ProgrammeOptimum optimum() const;
+  ProgrammeConflict conflict() const;
+
+ private:
+  Eigen::Index rows() const { return scaled_.rows(); }
+  Eigen::Index variables() const { return scaled_.cols(); }
+  Eigen::VectorXd column(Eigen::Index index) const;
+  double limit(Eigen::Index index) const;
+  void start();
+  void invert();
+  std::optional<Eigen::Index> most_missed();
+  std::optional<Eigen::Index> leaving(const Eigen::VectorXd& by) const;
+  bool lower(Eigen::Index a, Eigen::Index b, const Eigen::VectorXd& by) const;
+  void turn(Eigen::Index position, Eigen::Index entering, const Eigen::VectorXd& by);
+  void add_price(ProgrammePrices& prices, Eigen::Index index, double price) const;
+  ProgrammePrices no_prices() const;
+  void assert_proof(const ProgrammeOptimum& optimum) const;
+
+  const BoundedProgramme& programme_;
+  Eigen::VectorXd length_;  ///< of each row, 1 for an empty one
+  Eigen::MatrixXd scaled_;  ///< rows of length 1
+  Eigen::VectorXd limits_;  ///< of the scaled rows
+  Eigen::VectorXd first_;   ///< the first basis, a diagonal of 1 and -1
+  std::vector<Eigen::Index> basis_;
+  Eigen::MatrixXd inverse_;  ///< of the basis
+  Eigen::VectorXd prices_;   ///< of the basis
+  Eigen::VectorXd at_;       ///< the x at which the basis binds
+  Eigen::VectorXd slack_;    ///< of the scaled rows, scratch
+  Eigen::Index entering_ = 0;
+  Eigen::VectorXd ray_;  ///< how the basis runs away as `entering_` comes in
+  std::size_t steps_ = 0;
+  std::size_t turns_ = 0;  ///< since the last inversion
+};
+
+DualSimplex::DualSimplex(const BoundedProgramme& programme)
+    : programme_(programme), length_(programme.rows.rowwise().norm()) {
+  const Eigen::Index n = programme.objective.size();
+  assert(programme.rows.cols() == n && programme.low.size() == n);
+  assert(programme.limits.size() == programme.rows.rows());
+  assert(programme.high.size() == n);
+  assert((programme.low.array() <= programme.high.array()).all());
+  assert(programme.low.allFinite() && programme.high.allFinite());
+  for (double& length : length_)
+    if (!(length > 0)) length = 1;
+  scaled_ = length_.cwiseInverse().asDiagonal() * programme.rows;
+  limits_ = programme.limits.cwiseQuotient(length_);
+  start();
+}
+
+Eigen::VectorXd DualSimplex::column(Eigen::Index index) const {
+  if (index < rows()) return scaled_.row(index).transpose();
+  const Eigen::Index bound = index - rows();
+  const bool high = bound < variables();
+  return (high ? 1.0 : -1.0) *
+         Eigen::VectorXd::Unit(variables(), high ? bound : bound - variables());
+}
+
+double DualSimplex::limit(Eigen::Index index) const {
+  if (index < rows()) return limits_[index];
+  const Eigen::Index bound = index - rows();
+  return bound < variables() ? programme_.high[bound]
+                             : -programme_.low[bound - variables()];
+}
+
+/// Each variable at the bound that its objective asks for.
+void DualSimplex::start() {
+  const Eigen::Index n = variables();
+  first_.resize(n);
+  for (Eigen::Index k = 0; k < n; ++k) {
+    const bool high = programme_.objective[k] > 0;
+    first_[k] = high ? 1 : -1;
+    basis_.push_back(rows() + (high ? k : n + k));
+  }
+  invert();
+}
+
+void DualSimplex::invert() {
+  const Eigen::Index n = variables();
+  Eigen::MatrixXd columns(n, n);
+  Eigen::VectorXd limits(n);
+  for (Eigen::Index k = 0; k < n; ++k) {
+    const Eigen::Index index = basis_[static_cast<std::size_t>(k)];
+    columns.col(k) = column(index);
+    limits[k] = limit(index);
+  }
+  inverse_ = columns.partialPivLu().inverse();
+  prices_ = inverse_ * programme_.objective;
+  at_ = inverse_.transpose() * limits;
+  turns_ = 0;
+}
+
+/// The row or bound that `at_` misses by most; nothing if it keeps them all.
+std::optional<Eigen::Index> DualSimplex::most_missed() {
+  const Eigen::Index n = variables();
+  double least = -missed * std::max(1.0, at_.lpNorm<Eigen::Infinity>());
+  std::optional<Eigen::Index> found;
+  const auto look = [&](double slack, Eigen::Index index) {
+    if (slack < least) {
+      least = slack;
+      found = index;
+    }
+  };
+  if (rows() > 0) {
+    slack_.noalias() = limits_ - scaled_ * at_;
+    Eigen::Index row = 0;
+    const double slack = slack_.minCoeff(&row);
+    look(slack, row);
+  }
+  for (Eigen::Index k = 0; k < n; ++k) {
+    look(programme_.high[k] - at_[k], rows() + k);
+    look(at_[k] - programme_.low[k], rows() + n + k);
+  }
+  return found;
+}
+
+/// Whether of two positions that give way alike the first does so before the other if
+/// the objective is moved a little, along the first basis, by amounts each of which is
+/// nothing beside the one before.
+bool DualSimplex::lower(Eigen::Index a,
+                        Eigen::Index b,
+                        const Eigen::VectorXd& by) const {
+  for (Eigen::Index k = 0; k < variables(); ++k) {
+    const double at_a = inverse_(a, k) * first_[k] / by[a];
+    const double at_b = inverse_(b, k) * first_[k] / by[b];
+    if (std::abs(at_a - at_b) > alike * (std::abs(at_a) + std::abs(at_b)))
+      return at_a < at_b;
+  }
+  return false;
+}
+
+/// The position of the basis that gives way first as prices go down by `by`.
+std::optional<Eigen::Index> DualSimplex::leaving(const Eigen::VectorXd& by) const {
+  const double close = alike * std::max(1.0, prices_.lpNorm<Eigen::Infinity>());
+  std::optional<Eigen::Index> first;
+  for (Eigen::Index k = 0; k < variables(); ++k) {
+    if (!(by[k] > least_pivot)) continue;
+    if (!first) {
+      first = k;
+      continue;
+    }
+    const double difference =
+        std::max(prices_[k], 0.0) * by[*first] - std::max(prices_[*first], 0.0) * by[k];
+    const bool tied = std::abs(difference) <= close;
+    if (tied ? lower(k, *first, by) : difference < 0) first = k;
+  }
+  return first;
+}
+
+void DualSimplex::turn(Eigen::Index position,
+                       Eigen::Index entering,
+                       const Eigen::VectorXd& by) {
+  const double slack = limit(entering) - column(entering).dot(at_);
+  const Eigen::VectorXd row = inverse_.row(position).transpose() / by[position];
+  at_ += slack * row;
+  const double price = std::max(prices_[position], 0.0) / by[position];
+  prices_ -= price * by;
+  prices_[position] = price;
+  inverse_ -= by * row.transpose();
+  inverse_.row(position) = row.transpose();
+  basis_[static_cast<std::size_t>(position)] = entering;
+  ++steps_;
+  if (++turns_ >= turns_between_inversions) invert();
+}
+
+bool DualSimplex::run() {
+  // far above what any programme takes: the rule allows no basis twice
+  const auto most_steps = static_cast<std::size_t>(1000 + 50 * (rows() + variables()));
+  while (true) {
+    const auto entering = most_missed();
+    if (!entering && turns_ == 0) return true;
+    if (!entering) {
+      invert();
+      continue;
+    }
+    const Eigen::VectorXd by = inverse_ * column(*entering);
+    const auto position = leaving(by);
+    if (!position && turns_ == 0) {
+      entering_ = *entering;
+      ray_ = by;
+      return false;
+    }
+    if (!position) {
+      invert();
+      continue;
+    }
+    turn(*position, *entering, by);
+    assert(steps_ < most_steps);
+  }
+}
+
+ProgrammePrices DualSimplex::no_prices() const {
+  return {{}, Eigen::VectorXd::Zero(variables()), Eigen::VectorXd::Zero(variables())};
+}
+
+void DualSimplex::add_price(ProgrammePrices& prices,
+                            Eigen::Index index,
+                            double price) const {
+  if (!(price > 0)) return;
+  const Eigen::Index bound = index - rows();
+  if (bound < 0)
+    prices.rows.push_back({static_cast<std::size_t>(index), price / length_[index]});
+  else if (bound < variables())
+    prices.high[bound] += price;
+  else
+    prices.low[bound - variables()] += price;
+}
+
+ProgrammeOptimum DualSimplex::optimum() const {
+  ProgrammeOptimum found;
+  found.at = at_;
+  found.value = programme_.objective.dot(at_);
+  found.steps = steps_;
+  found.prices = no_prices();
+  for (Eigen::Index k = 0; k < variables(); ++k) {
+    const Eigen::Index index = basis_[static_cast<std::size_t>(k)];
+    found.dual_value += prices_[k] * limit(index);
+    add_price(found.prices, index, prices_[k]);
+  }
+  by_row(found.prices);
+  assert_proof(found);
+  return found;
+}
+
+/// The prices are counted anew, from what is handed over and not from the basis.
+void DualSimplex::assert_proof(const ProgrammeOptimum& optimum) const {
+  [[maybe_unused]] const double size = std::max(1.0, at_.lpNorm<Eigen::Infinity>());
+  [[maybe_unused]] double value =
+      optimum.prices.high.dot(programme_.high) - optimum.prices.low.dot(programme_.low);
+  [[maybe_unused]] double weighed =
+      optimum.prices.high.cwiseAbs().dot(programme_.high.cwiseAbs()) +
+      optimum.prices.low.cwiseAbs().dot(programme_.low.cwiseAbs());
+  double unbound = optimum.prices.high.dot(programme_.high - at_) +
+                   optimum.prices.low.dot(at_ - programme_.low);
+  Eigen::VectorXd sum = optimum.prices.high - optimum.prices.low;
+  for (const RowPrice& row : optimum.prices.rows) {
+    const auto index = static_cast<Eigen::Index>(row.row);
+    value += row.price * programme_.limits[index];
+    weighed += std::abs(row.price * programme_.limits[index]);
+    sum += row.price * programme_.rows.row(index).transpose();
+    unbound +=
+        row.price * (programme_.limits[index] - programme_.rows.row(index).dot(at_));
+  }
+  assert(rows() == 0 || (limits_ - scaled_ * at_).minCoeff() >= -proved * size);
+  assert((programme_.high - at_).minCoeff() >= -proved * size);
+  assert((at_ - programme_.low).minCoeff() >= -proved * size);
+  assert((sum - programme_.objective).lpNorm<Eigen::Infinity>() <=
+         proved * std::max(1.0, programme_.objective.lpNorm<Eigen::Infinity>()));
+  assert(std::abs(value - optimum.value) <= proved * std::max(1.0, weighed));
+  assert(std::abs(unbound) <= proved * std::max(1.0, weighed));
+}
+
+ProgrammeConflict DualSimplex::conflict() const {
+  ProgrammeConflict found{no_prices(), limit(entering_)};
+  add_price(found.prices, entering_, 1);
+  for (Eigen::Index k = 0; k < variables(); ++k) {
+    const Eigen::Index index = basis_[static_cast<std::size_t>(k)];
+    const double weight = std::max(-ray_[k], 0.0);
+    found.limits_sum += weight * limit(index);
+    add_price(found.prices, index, weight);
+  }
+  by_row(found.prices);
+  assert(found.limits_sum < 0);
+  return found;
+}
+
+}  // namespace
+
+tl::expected<ProgrammeOptimum, ProgrammeConflict> optimum(
+    const BoundedProgramme& programme) {
+  DualSimplex simplex(programme);
+  if (!simplex.run()) return tl::unexpected(simplex.conflict());
+  return simplex.optimum();
+}
+
+}  // namespace sheerlap
