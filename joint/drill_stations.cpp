@@ -19,6 +19,11 @@ struct Stack {
   RuledFace hull_inner;
 };
 
+Stack stack_of(const Joint& joint, const Perimeter& perimeter) {
+  return {*perimeter.lip_outer, *perimeter.lip, *perimeter.hull,
+          perimeter.hull->thickened(-joint.hull.thickness.in_mm())};
+}
+
 /// A bit on its way through the stack.
 struct Bore {
   Place place;
@@ -169,8 +174,7 @@ Result<std::vector<DrillStation>> drill_stations(const Joint& joint,
                                                  const Perimeter& perimeter,
                                                  const Layout& layout,
                                                  const FastenerSpec& spec) {
-  const Stack stack{*perimeter.lip_outer, *perimeter.lip, *perimeter.hull,
-                    perimeter.hull->thickened(-joint.hull.thickness.in_mm())};
+  const Stack stack = stack_of(joint, perimeter);
   std::vector<DrillStation> stations;
   Errors errors;
   for (const PerimeterSide& side : perimeter.sides) {
@@ -201,6 +205,18 @@ Result<std::vector<DrillStation>> drill_stations(const Joint& joint,
     }
   }
   if (!errors.empty()) return tl::unexpected(std::move(errors));
+  return stations;
+}
+
+std::vector<std::optional<DrillStation>> stations_at(
+    const Joint& joint,
+    const Perimeter& perimeter,
+    const PerimeterSide& side,
+    const std::vector<Length>& girths) {
+  const Stack stack = stack_of(joint, perimeter);
+  std::vector<std::optional<DrillStation>> stations;
+  for (const Length girth : girths)
+    stations.push_back(station_at(joint, perimeter, side, stack, girth));
   return stations;
 }
 

@@ -71,4 +71,13 @@ Result<std::vector<DrillStation>> drill_stations(const Joint& joint,
                                                  const Layout& layout,
                                                  const FastenerSpec& spec);
 
+/// The stations that holes at any girths of a side would be, without marks, reasons and
+/// fasteners.
+///
+/// @returns  one for each girth; none where the bit does not go through lip and hull
+std::vector<std::optional<DrillStation>> stations_at(const Joint& joint,
+                                                     const Perimeter& perimeter,
+                                                     const PerimeterSide& side,
+                                                     const std::vector<Length>& girths);
+
 }  // namespace sheerlap

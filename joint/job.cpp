@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "joint/strength_needs.h"
+#include "joint/strength_pitch.h"
 
 namespace sheerlap {
 namespace {
@@ -136,9 +137,17 @@ Parts with_needs(Parts parts, const Joint& joint) {
   return parts;
 }
 
+/// The layout, also by what the strength allows where the joint file leaves it to that.
+Result<Layout> layout_of(const Joint& joint, const Perimeter& perimeter) {
+  if (!joint.layout.by_strength) return layout(joint, perimeter);
+  const auto limits = strength_pitch(joint, perimeter);
+  if (!limits) return tl::unexpected(limits.error());
+  return layout(joint, perimeter, *limits);
+}
+
 void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
   if (parts.fit) job.fit = errors.take(fit(job.joint, job.perimeter));
-  if (parts.layout) job.layout = errors.take(layout(job.joint, job.perimeter));
+  if (parts.layout) job.layout = errors.take(layout_of(job.joint, job.perimeter));
   if (parts.schedule && job.layout)
     job.schedule = errors.take(schedule(job.joint, job.perimeter, *job.layout));
   if (parts.adhesive)
@@ -147,8 +156,8 @@ void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
   if (parts.order && job.adhesive && job.schedule)
     job.order = order(job.joint, *job.adhesive, *job.schedule);
   if (parts.strength && job.schedule)
-    job.strength = errors.take(
-        strength(job.joint, job.perimeter, *job.layout, *job.schedule));
+    job.strength =
+        errors.take(strength(job.joint, job.perimeter, *job.layout, *job.schedule));
 }
 
 }  // namespace

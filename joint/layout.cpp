@@ -152,13 +152,16 @@ void leave_to_starboard(LayoutSide& port, const PerimeterSide& side) {
 Result<LayoutSide> layout_side(const Joint& joint,
                                const Perimeter& perimeter,
                                const PerimeterSide& side,
-                               const std::vector<PitchLimit>& limits,
+                               const PitchLimits& given,
                                Judgement& judgement) {
   auto ground = layout_ground(joint, perimeter, side);
   if (!ground) return tl::unexpected(ground.error());
+  const std::vector<PitchLimit> limits = limits_of(side.name, given);
+  const std::vector<EndLimit> ends = end_limits_of(side.name, given);
   std::vector<SpacingProblem> problems;
   for (LayoutStretch& stretch : ground->stretches) {
     hold_limits(stretch, limits);
+    hold_ends(stretch, ends);
     problems.push_back(stretch.problem);
     const Checks checks = given_way_checks(side.name, stretch);
     judgement.given_way.insert(judgement.given_way.end(), checks.begin(), checks.end());
@@ -242,8 +245,7 @@ Result<Layout> layout(const Joint& joint,
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   if (perimeter.side(SideName::Transom) == nullptr) errors = without_transom(joint);
   for (const PerimeterSide& side : perimeter.sides) {
-    auto laid_out =
-        layout_side(joint, perimeter, side, limits_of(side.name, limits), judgement);
+    auto laid_out = layout_side(joint, perimeter, side, limits, judgement);
     if (!laid_out) {
       errors.insert(errors.end(), laid_out.error().begin(), laid_out.error().end());
       continue;

@@ -117,6 +117,17 @@ void hold_limits(LayoutStretch& stretch, const std::vector<PitchLimit>& limits) 
   for (const NamedLimit& limit : stretch.limits) problem.zones.push_back(limit.zone);
 }
 
+void hold_ends(LayoutStretch& stretch, const std::vector<EndLimit>& ends) {
+  SpacingProblem& problem = stretch.problem;
+  const auto hold = [](StretchEnd& end, const EndLimit& limit) {
+    end.greatest_mm = std::clamp(limit.greatest.in_mm(), end.least_mm, end.greatest_mm);
+  };
+  for (const EndLimit& limit : ends) {
+    if (limit.at.in_mm() == problem.from_mm) hold(problem.start, limit);
+    if (limit.at.in_mm() == problem.to_mm) hold(problem.end, limit);
+  }
+}
+
 Checks given_way_checks(SideName side, const LayoutStretch& stretch) {
   Checks checks;
   double from = 0;

@@ -21,6 +21,11 @@ namespace sheerlap {
 /// least size.
 void hold_limits(LayoutStretch& stretch, const std::vector<PitchLimit>& limits);
 
+/// Lets the first hole from each end of a stretch stand no further from it than the
+/// limits given for that end, but as far as the joint file's end_min in any case; no
+/// effect on an end that is a mirror.
+void hold_ends(LayoutStretch& stretch, const std::vector<EndLimit>& ends);
+
 /// The limits of a stretch that gave way to the least space, from girth to girth as one
 /// failed check each.
 Checks given_way_checks(SideName side, const LayoutStretch& stretch);

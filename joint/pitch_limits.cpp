@@ -52,4 +52,12 @@ std::vector<PitchLimit> limits_of(SideName side, const PitchLimits& limits) {
   return result;
 }
 
+std::vector<EndLimit> end_limits_of(SideName side, const PitchLimits& limits) {
+  std::vector<EndLimit> result;
+  for (const SidePitchLimits& given : limits)
+    if (given.side == side)
+      result.insert(result.end(), given.ends.begin(), given.ends.end());
+  return result;
+}
+
 }  // namespace sheerlap
