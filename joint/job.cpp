@@ -9,6 +9,7 @@
 #include <utility>
 #include <vector>
 
+#include "joint/job_on_perimeter.h"
 #include "joint/strength_needs.h"
 #include "joint/strength_pitch.h"
 
@@ -160,12 +161,11 @@ void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
         errors.take(strength(job.joint, job.perimeter, *job.layout, *job.schedule));
 }
 
-}  // namespace
-
-Result<Job> work_out(Joint joint, const Parts& parts) {
+/// Works out the parts of a joint whose estimates are made.
+Result<Job> work_out_estimated(Joint joint, Result<Perimeter> on, const Parts& parts) {
   Parts asked = parts;
   Job job;
-  job.joint = with_estimates(std::move(joint));
+  job.joint = std::move(joint);
   const std::vector<Lack> lacking = take_out_lacking(asked, job.joint);
   const Errors no_strength = take_out_strength(asked, job.joint);
   ErrorList errors;
@@ -173,7 +173,7 @@ Result<Job> work_out(Joint joint, const Parts& parts) {
     errors.add(lacking_errors(lacking));
     errors.add(no_strength);
   }
-  std::optional<Perimeter> line = errors.take(perimeter(job.joint));
+  std::optional<Perimeter> line = errors.take(std::move(on));
   if (!line) return tl::unexpected(errors.release());
   job.perimeter = std::move(*line);
   // what a part that lacks its own table needs is tried too, for its errors
@@ -185,6 +185,18 @@ Result<Job> work_out(Joint joint, const Parts& parts) {
   job.checks = all_checks(job, lacking);
   if (!no_strength.empty()) job.checks.push_back(strength_left_out(no_strength));
   return job;
+}
+
+}  // namespace
+
+Result<Job> work_out(Joint joint, const Parts& parts) {
+  joint = with_estimates(std::move(joint));
+  auto line = perimeter(joint);
+  return work_out_estimated(std::move(joint), std::move(line), parts);
+}
+
+Result<Job> work_out_on(Joint joint, const Perimeter& perimeter, const Parts& parts) {
+  return work_out_estimated(with_estimates(std::move(joint)), perimeter, parts);
 }
 
 Result<Job> try_out(Joint joint) {

@@ -2,6 +2,7 @@
 
 #include "joint/documents/jig_json.h"
 #include "joint/documents/json_parts.h"
+#include "joint/documents/result_object.h"
 #include "joint/documents/strength_json.h"
 #include "joint/documents/wording.h"
 
@@ -43,7 +44,7 @@ Json checks_json(const Checks& checks) {
 
 }  // namespace
 
-std::string result_json(const Job& job) {
+Json result_object(const Job& job) {
   Json result{{"format", "sheerlap/1"},
               {"title", job.joint.title},
               {"defaults", defaults_json(job.joint)},
@@ -71,7 +72,9 @@ std::string result_json(const Job& job) {
     result["explain"] = explanations_json(job.strength->reasons);
   }
   result["checks"] = checks_json(job.checks);
-  return json_text(result);
+  return result;
 }
+
+std::string result_json(const Job& job) { return json_text(result_object(job)); }
 
 }  // namespace sheerlap
