@@ -89,4 +89,16 @@ Result<std::vector<BondPoint>> bond_places(const Joint& joint,
   return points;
 }
 
+std::optional<BondPoint> bond_place(const Joint& joint,
+                                    const Perimeter& perimeter,
+                                    const PerimeterSide& side,
+                                    const JointLoads& loads,
+                                    Length on_line) {
+  const GapProfile profile(perimeter, side);
+  const BondPoint point = point_at(joint, perimeter, side, profile, loads,
+                                   side.drill_line.place_at(on_line));
+  if (profile.lost()) return std::nullopt;
+  return point;
+}
+
 }  // namespace sheerlap

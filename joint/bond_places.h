@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "joint/bond_strength.h"
@@ -16,5 +17,14 @@ Result<std::vector<BondPoint>> bond_places(const Joint& joint,
                                            const PerimeterSide& side,
                                            const JointLoads& loads,
                                            Length step);
+
+/// One such place, at a girth on the drill line where there is joint.
+///
+/// @returns  nothing where no gap can be measured
+std::optional<BondPoint> bond_place(const Joint& joint,
+                                    const Perimeter& perimeter,
+                                    const PerimeterSide& side,
+                                    const JointLoads& loads,
+                                    Length on_line);
 
 }  // namespace sheerlap
