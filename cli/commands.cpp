@@ -20,6 +20,10 @@ const char* const options_help =
     "  --paper a4|letter\n"
     "                 with `job`: the paper of the sheets, with A3 or ANSI B for the\n"
     "                 drawing; if not given, A4 in mm and Letter in inches\n"
+    "  --explain      close the report with the reasons of its figures: formula, "
+    "numbers\n"
+    "                 put in, value, source and where it holds; --explain MARK, with\n"
+    "                 schedule, strength or job, tells of that one hole\n"
     "  --quiet        print the verdict line only\n"
     "  --out DIR      with `job`: the folder for the documents; if not given, the\n"
     "                 joint file's name with \"-joint\" in place of its ending, in "
@@ -62,6 +66,12 @@ const std::vector<CommandWords>& all_commands() {
        "the drilling schedule, side by side, jig by jig",
        "For each hole: running girth, pitch, chord, X Y Z, bit direction, edge "
        "distances, gap, fastener length, drill sizes and jig."},
+      {Command::Strength, "strength", "JOINT.toml",
+       "what bond and fasteners carry against what is asked",
+       "What is used of the bond, place by place, and of the fasteners alone, hole by "
+       "hole, under the loads given; how load is shared, what clamping takes, and what "
+       "published rules ask. Needs [loads], [adhesive], and the strengths of laminates "
+       "and adhesive. With --explain S14 all that is known of one hole."},
       {Command::Order, "order", "JOINT.toml", "what to buy for the run of boats",
        "Packs and boxes rounded up once for the run, every allowance on its own line. "
        "Needs [adhesive] and [order]."},

@@ -7,6 +7,7 @@
 #include <string_view>
 
 #include "cli/commands.h"
+#include "cli/explain_option.h"
 #include "cli/version.h"
 #include "joint/documents/printable.h"
 #include "joint/nearest_word.h"
@@ -18,6 +19,7 @@ namespace {
 struct RawOptions {
   std::string command, target, unit, paper;
   std::optional<std::string> out;
+  ExplainOption explain;
   bool json = false, quiet = false, help = false, version = false;
   std::vector<std::string> surplus;  ///< unknown options and arguments too many
 };
@@ -30,6 +32,7 @@ std::string first_word(const std::string& message) {
 /// One flat set of options, so that they may stand anywhere.
 Result<RawOptions> raw_options(std::vector<std::string> arguments) {
   RawOptions raw;
+  raw.explain = take_explain(arguments);
   CLI::App app;
   app.set_help_flag();
   app.allow_extras();
@@ -73,8 +76,9 @@ std::string command_hint(std::string_view word) {
 }
 
 void judge_surplus(const RawOptions& raw, Errors& errors) {
-  static const std::vector<std::string> known{
-      "--json", "--units", "--paper", "--quiet", "--out", "--version", "--help"};
+  static const std::vector<std::string> known{"--json",    "--units", "--paper",
+                                              "--explain", "--quiet", "--out",
+                                              "--version", "--help"};
   for (const std::string& word : raw.surplus) {
     const bool is_option = word.size() > 1 && word[0] == '-';
     errors.push_back(
@@ -142,11 +146,33 @@ void judge_job_options(const RawOptions& raw, Command command, Errors& errors) {
                       "--paper is for the sheets of job: leave it out, or run job"});
 }
 
+void judge_explain(const ExplainOption& explain, Command command, Errors& errors) {
+  if (!explain.given) return;
+  const auto refuse = [&](const char* message) {
+    errors.push_back({ErrorKind::InvalidInput, "", message});
+  };
+  if (explain.times > 1)
+    refuse("--explain is given once, alone or with one hole's mark: --explain S14");
+  else if (command == Command::New)
+    refuse(
+        "--explain is for what is worked out: new works nothing out, so leave it out");
+  else if (explain.mark && explain.mark->empty())
+    refuse("--explain= is empty: name a hole, as --explain=S14, or leave the = out");
+  else if (explain.mark && command != Command::Schedule &&
+           command != Command::Strength && command != Command::Job)
+    refuse(
+        "--explain with a hole's mark is for schedule, strength and job: leave the "
+        "mark "
+        "out");
+}
+
 Options options_of(const RawOptions& raw, Command command) {
   Options options;
   options.command = command;
   options.target = raw.target;
   options.out = raw.out;
+  options.explain = raw.explain.given;
+  options.explain_hole = raw.explain.mark;
   options.json = raw.json;
   options.quiet = raw.quiet;
   return options;
@@ -169,6 +195,7 @@ Result<std::variant<Options, TextAsked>> parse_options(
   if (raw->out && raw->out->empty())
     errors.push_back({ErrorKind::InvalidInput, "", "--out is empty: name a folder"});
   if (command) judge_job_options(*raw, *command, errors);
+  if (command) judge_explain(raw->explain, *command, errors);
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   Options options = options_of(*raw, *command);
   options.unit = unit;

@@ -11,7 +11,17 @@
 
 namespace sheerlap {
 
-enum class Command { New, Check, Fit, Adhesive, Layout, Schedule, Order, Job };
+enum class Command {
+  New,
+  Check,
+  Fit,
+  Adhesive,
+  Layout,
+  Schedule,
+  Strength,
+  Order,
+  Job
+};
 
 /// What the command line asks for.
 struct Options {
@@ -20,6 +30,8 @@ struct Options {
   std::optional<std::string> out;  ///< `job`: the folder for its documents
   std::optional<LengthUnit> unit;  ///< for people; the joint file's own if not given
   std::optional<Paper> paper;      ///< of `job`'s sheets; that of the unit if not given
+  bool explain = false;            ///< figures with their workings
+  std::optional<std::string> explain_hole;  ///< its mark: tell of this hole alone
   bool json = false;
   bool quiet = false;
 };

@@ -15,10 +15,13 @@
 #include "cli/write_documents.h"
 #include "joint/documents/check_text.h"
 #include "joint/documents/json_parts.h"
+#include "joint/documents/printable.h"
 #include "joint/documents/report.h"
 #include "joint/documents/result_json.h"
 #include "joint/documents/text_table.h"
 #include "joint/job.h"
+#include "joint/mark_ranges.h"
+#include "joint/nearest_word.h"
 #include "joint/sheets/sheets.h"
 
 namespace sheerlap {
@@ -36,6 +39,7 @@ Parts parts_of(Command command) {
   parts.adhesive = command == Command::Adhesive;
   parts.layout = command == Command::Layout;
   parts.schedule = command == Command::Schedule;
+  parts.strength = command == Command::Strength;
   parts.order = command == Command::Order;
   return parts;
 }
@@ -56,6 +60,8 @@ Subject subject_of(Command command) {
       return Subject::Layout;
     case Command::Schedule:
       return Subject::Schedule;
+    case Command::Strength:
+      return Subject::Strength;
     case Command::Order:
       return Subject::Order;
     case Command::Job:
@@ -105,8 +111,9 @@ std::string documents_list(const std::filesystem::path& folder,
 }
 
 std::string shown(const Options& options, const Job& job, const ReportStyle& style) {
-  if (options.json) return result_json(job);
+  if (options.json) return result_json(job, style.origin);
   if (options.quiet) return verdict_line(job.checks) + "\n";
+  if (options.explain_hole) return hole_report(*options.explain_hole, job, style);
   return report(subject_of(options.command), job, style);
 }
 
@@ -130,8 +137,28 @@ Result<std::vector<Document>> files_of(const Options& options,
   return files;
 }
 
+/// Whether the hole asked for is there.
+Result<void> judge_hole(const Options& options, const Job& job) {
+  if (!options.explain_hole || !job.schedule) return {};
+  const auto& stations = job.schedule->stations;
+  std::vector<std::string_view> marks;
+  for (const DrillStation& station : stations) {
+    if (station.mark == *options.explain_hole) return {};
+    marks.push_back(station.mark);
+  }
+  if (marks.empty()) return invalid_input("", "--explain: there are no holes");
+  std::string hint = word_hint(*options.explain_hole, marks);
+  if (!hint.starts_with("did you mean"))
+    hint = "the marks are " +
+           mark_ranges(stations, [](const DrillStation&) { return true; });
+  return invalid_input("", fmt::format("--explain {}: there is no such hole: {}",
+                                       printable(*options.explain_hole), hint));
+}
+
 /// The last steps: documents, then what is printed.
 int hand_over(const Options& options, const Job& job, const ReportStyle& style) {
+  if (const auto found = judge_hole(options, job); !found)
+    return report_errors(found.error());
   std::string text = shown(options, job, style);
   if (options.command == Command::Job && (options.out || !options.json)) {
     const auto folder = folder_of(options);
@@ -166,8 +193,12 @@ int run_command(const Options& options, const char* epoch) {
   if (!file) return report_errors(file.error());
   const auto job = job_of(options.command, std::move(file->joint));
   if (!job) return report_errors(located(job.error(), file->sources));
-  return hand_over(options, *job,
-                   {options.unit.value_or(file->unit), std::move(*date)});
+  const auto origin = [&](const std::string& address) {
+    return origin_words(file->sources, address);
+  };
+  return hand_over(
+      options, *job,
+      {options.unit.value_or(file->unit), std::move(*date), origin, options.explain});
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <filesystem>
 #include <tuple>
 
 namespace sheerlap {
@@ -35,6 +36,18 @@ SourceLine source_line(const SourceMap& sources, std::string_view address) {
     if (found != sources.lines.end()) return found->second;
   }
   return {};
+}
+
+std::string origin_words(const SourceMap& sources, std::string_view address) {
+  const auto name = [](const std::string& path) {
+    return std::filesystem::path(path).filename().string();
+  };
+  if (!address.starts_with(row_address) && !sources.lines.contains(address))
+    return fmt::format("not given in {}", name(sources.joint_file));
+  const SourceLine at = source_line(sources, address);
+  return fmt::format("yours: {}:{}",
+                     name(at.in_table ? sources.sheer_table : sources.joint_file),
+                     at.line);
 }
 
 Errors located(Errors errors, const SourceMap& sources) {

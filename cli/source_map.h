@@ -29,6 +29,10 @@ struct SourceMap {
 /// of the joint file.
 SourceLine source_line(const SourceMap& sources, std::string_view address);
 
+/// "yours: joint.toml:31", where a value of the user's stands; "not given in
+/// joint.toml" for one that he left out.
+std::string origin_words(const SourceMap& sources, std::string_view address);
+
 /// The errors with "FILE:LINE: " before their messages, by file and line, no two
 /// alike.
 Errors located(Errors errors, const SourceMap& sources);

@@ -277,9 +277,11 @@ StrengthRules read_strength_rules(TomlTable& root) {
   rules.wet = share("wet", rules.wet, "0.9",
                     "about 10 % lost hot and wet, seen for another laminate");
   rules.gap_change = table.length("gap_change", bounds::above_zero).optional();
-  rules.closing_speed = table.number("closing_speed", bounds::above_zero)
-                            .optional()
-                            .value_or(rules.closing_speed);
+  auto speed = table.number("closing_speed", bounds::above_zero);
+  rules.closing_speed =
+      root.has("loads") && root.has("adhesive")
+          ? speed.otherwise(rules.closing_speed, "1 mm/s", common_practice)
+          : speed.optional().value_or(rules.closing_speed);
   rules.hull_length = table.length("hull_length", bounds::above_zero).optional();
   table.refuse_unknown_keys();
   return rules;

@@ -12,45 +12,60 @@
 namespace sheerlap {
 namespace {
 
+/// The load of one direction, cause by cause.
+struct LoadSum {
+  const char* letter;     ///< of its causes
+  const char* direction;  ///< as the joint file names it
+  Term total{0};
+  bool is_empty = true;
+
+  void add(const Term& cause) {
+    total = is_empty ? cause : total + cause;
+    is_empty = false;
+  }
+};
+
+/// Where the figure of a direction stands: a force has one, a line load one for each.
+Origin origin_of(const LoadShare& share, const char* direction) {
+  const std::string& address = share.origin.address;
+  if (address.empty() || address.ends_with(".force")) return share.origin;
+  return Origin::of_file(address + "." + direction);
+}
+
 /// The working of the load at a place: what its causes add up to.
 Explanation load_reason(const Joint& joint,
                         const JointLoads& loads,
                         const BondPoint& point,
                         const std::string& figure) {
   WrittenWorking work;
-  Term q(0), p(0), off(0);
-  bool first_q = true, first_p = true, first_off = true;
+  LoadSum q{"q", "along"}, p{"p", "across"}, off{"V", "off"};
   std::size_t number = 0;
-  const auto add = [&](Term& sum, bool& first, const char* kind, double load,
-                       const LoadShare& share) {
+  const auto add = [&](LoadSum& sum, double load, const LoadShare& share) {
     if (!(load > 0)) return;
-    const std::string letters = fmt::format("{}_{}", kind, number);
-    const Term term = work.given({letters, share.what, "N/mm"}, load, share.origin);
-    sum = first ? term : sum + term;
-    first = false;
+    const std::string letters = fmt::format("{}_{}", sum.letter, number);
+    sum.add(work.given({letters, share.what, "N/mm"}, load,
+                       origin_of(share, sum.direction)));
   };
   for (const LoadShare& share : loads.shares_at(point.side, point.on_line)) {
     ++number;
-    add(q, first_q, "q", share.load.along, share);
-    add(p, first_p, "p", share.load.across, share);
-    add(off, first_off, "V", share.load.off, share);
+    add(q, share.load.along, share);
+    add(p, share.load.across, share);
+    add(off, share.load.off, share);
   }
   const double heat = heat_flow(joint, loads, point);
-  if (heat > 0) {
-    const Term term = work.given({"q_heat", "warm deck", "N/mm"}, heat,
-                                 Origin::of_joint("worked out above, warm deck"));
-    q = first_q ? term : q + term;
-  }
+  if (heat > 0)
+    q.add(work.given({"q_heat", "warm deck", "N/mm"}, heat,
+                     Origin::of_joint("worked out above, warm deck")));
   constexpr std::string_view together =
       "causes of one direction taken to act together and the same way: the safe side";
   work.figure(
       {"q", "shear flow along the joint", "N/mm", "derived: causes added", together},
-      q);
+      q.total);
   work.figure({"p", "load across the lap", "N/mm", "derived: causes added", together},
-              p);
+              p.total);
   work.figure({"V_off", "load that pulls the lip away", "N/mm", "derived: causes added",
                together},
-              off);
+              off.total);
   return {figure + ".load", "limit load at this place", work.release()};
 }
 

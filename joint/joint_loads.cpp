@@ -57,7 +57,7 @@ Result<JointLoads> JointLoads::of(const Joint& joint, const Perimeter& perimeter
   const JointLoad line{loads.along, loads.across, loads.off};
   if (loads_anything(line))
     made.even_.push_back(
-        {"line load of the joint file", line, Origin::of_file("loads.along")});
+        {"line load of the joint file", line, Origin::of_file("loads")});
   Errors errors;
   if (loads.girder) append(errors, made.add_girder(*loads.girder));
   if (loads.panel) append(errors, made.add_panel(*loads.panel));
@@ -242,7 +242,7 @@ Errors JointLoads::add_points(const Joint& joint, const Perimeter& perimeter) {
       side.pieces.push_back({from,
                              to,
                              {load.what, in_direction(load.direction, on_each_mm),
-                              Origin::of_file(where)}});
+                              Origin::of_file(where + ".force")}});
     }
   }
   return errors;

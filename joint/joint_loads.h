@@ -16,7 +16,7 @@ namespace sheerlap {
 struct LoadShare {
   std::string what;  ///< "the joint file's line load", "bow cleat"
   JointLoad load;
-  Origin origin;  ///< of its figure
+  Origin origin;  ///< of its figure, or of the table with a figure for each direction
 };
 
 /// A place of the joint with no joint beyond it, as heat sees it.

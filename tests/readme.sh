@@ -3,7 +3,8 @@
 #   tests/readme.sh PROGRAM          compares
 #   tests/readme.sh bless [PROGRAM]  rewrites the README's output
 #
-# A block stands between the lines `<!-- output: ARGUMENTS -->` and `<!-- end -->`.
+# A block stands between the lines `<!-- output: ARGUMENTS -->` and `<!-- end -->`; with
+# ` lines M-N` behind the arguments it shows these lines alone.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 bless=0
@@ -23,10 +24,16 @@ while IFS= read -r line || [ -n "$line" ]; do
   if [[ $line =~ ^'<!-- output: '(.*)' -->'$ ]]; then
     inside=1
     blocks=$((blocks + 1))
-    read -ra arguments <<<"${BASH_REMATCH[1]}"
+    command=${BASH_REMATCH[1]}
+    shown='1,$p'
+    if [[ $command =~ ^(.*)' lines '([0-9]+)-([0-9]+)$ ]]; then
+      command=${BASH_REMATCH[1]}
+      shown=${BASH_REMATCH[2]},${BASH_REMATCH[3]}p
+    fi
+    read -ra arguments <<<"$command"
     {
       printf '%s\n\n```text\n' "$line"
-      (cd "$work" && env -u SOURCE_DATE_EPOCH "$program" "${arguments[@]}" 2>&1 || [ $? -eq 1 ])
+      (cd "$work" && env -u SOURCE_DATE_EPOCH "$program" "${arguments[@]}" 2>&1 || [ $? -eq 1 ]) | sed -n "$shown"
       printf '```\n\n'
     } >>"$work/README.md"
   elif [ "$line" = '<!-- end -->' ]; then

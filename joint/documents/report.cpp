@@ -5,13 +5,17 @@
 #include "joint/documents/adhesive_text.h"
 #include "joint/documents/check_text.h"
 #include "joint/documents/csv_files.h"
+#include "joint/documents/explain_text.h"
 #include "joint/documents/fit_text.h"
-#include "joint/documents/layout_text.h"
+#include "joint/documents/hole_explanations.h"
+#include "joint/documents/hole_text.h"
 #include "joint/documents/jigs_text.h"
+#include "joint/documents/layout_text.h"
 #include "joint/documents/order_text.h"
 #include "joint/documents/perimeter_text.h"
 #include "joint/documents/result_json.h"
 #include "joint/documents/schedule_text.h"
+#include "joint/documents/strength_text.h"
 #include "joint/documents/summary_text.h"
 #include "joint/documents/text_table.h"
 
@@ -32,6 +36,8 @@ std::string name_of(Subject subject) {
       return "drilling schedule";
     case Subject::Jigs:
       return "the jigs, piece by piece";
+    case Subject::Strength:
+      return "what bond and fasteners carry";
     case Subject::Order:
       return "order";
     case Subject::Summary:
@@ -41,7 +47,10 @@ std::string name_of(Subject subject) {
   return "";
 }
 
-std::string body_of(Subject subject, const Job& job, const NumberStyle& style) {
+std::string body_of(Subject subject,
+                    const Job& job,
+                    const NumberStyle& style,
+                    const OriginWords& origin) {
   switch (subject) {
     case Subject::Input:
       return perimeter_text(job, style) + "\n" + input_text(job, style);
@@ -55,6 +64,8 @@ std::string body_of(Subject subject, const Job& job, const NumberStyle& style) {
       return schedule_text(job, style);
     case Subject::Jigs:
       return jigs_text(job, style);
+    case Subject::Strength:
+      return strength_text(job, style, origin);
     case Subject::Order:
       return order_text(job, style);
     case Subject::Summary:
@@ -64,18 +75,53 @@ std::string body_of(Subject subject, const Job& job, const NumberStyle& style) {
   return "";
 }
 
+/// The workings behind a report.
+const Explanations& reasons_of(Subject subject, const Job& job) {
+  static const Explanations none;
+  const bool has_strength = subject == Subject::Strength || subject == Subject::Summary;
+  return has_strength && job.strength ? job.strength->reasons : none;
+}
+
+std::string reasons_text(const Explanations& reasons,
+                         const Job& job,
+                         const ReportStyle& style) {
+  if (!style.explain) return "";
+  if (reasons.empty())
+    return "Reasons\nNo figure above is worked by a formula that is shown here.\n";
+  return explain_text(reasons, job.joint, style.origin);
+}
+
+std::string heading(const std::string& name, const Job& job, const ReportStyle& style) {
+  std::string text = wrapped(job.joint.title + ": " + name);
+  if (style.date) text += *style.date + "\n";
+  return text + verdict_line(job.checks) + "\n";
+}
+
+/// The heading and the parts below it, those that are not empty.
+std::string joined(std::string heading, const std::vector<std::string>& parts) {
+  for (const std::string& part : parts)
+    if (!part.empty()) heading += "\n" + part;
+  return heading;
+}
+
 }  // namespace
 
 std::string report(Subject subject, const Job& job, const ReportStyle& style) {
   const NumberStyle numbers(style.unit, job.joint.layout.round_to);
-  std::string text = wrapped(job.joint.title + ": " + name_of(subject));
-  if (style.date) text += *style.date + "\n";
-  text += verdict_line(job.checks) + "\n";
-  for (const std::string& part :
-       {body_of(subject, job, numbers), check_list(job.checks, numbers),
-        default_list(job.joint, numbers), caution_list()})
-    if (!part.empty()) text += "\n" + part;
-  return text;
+  return joined(heading(name_of(subject), job, style),
+                {body_of(subject, job, numbers, style.origin),
+                 check_list(job.checks, numbers), default_list(job.joint, numbers),
+                 reasons_text(reasons_of(subject, job), job, style), caution_list()});
+}
+
+std::string hole_report(const std::string& mark,
+                        const Job& job,
+                        const ReportStyle& style) {
+  const NumberStyle numbers(style.unit, job.joint.layout.round_to);
+  return joined(heading("hole " + mark, job, style),
+                {hole_text(job, mark, numbers),
+                 explain_text(hole_explanations(job, mark), job.joint, style.origin),
+                 caution_list()});
 }
 
 std::vector<Document> documents(const Job& job, const ReportStyle& style) {
@@ -97,12 +143,13 @@ std::vector<Document> documents(const Job& job, const ReportStyle& style) {
     add("jigs.txt", Subject::Jigs);
   }
   if (job.adhesive) add("adhesive.txt", Subject::Adhesive);
+  if (job.strength) add("strength.txt", Subject::Strength);
   if (job.order) {
     add("order.txt", Subject::Order);
     files.push_back({"order.csv", order_csv(*job.order, *job.joint.adhesive)});
     files.push_back({"order-allowances.csv", allowances_csv(*job.order)});
   }
-  files.push_back({"result.json", result_json(job)});
+  files.push_back({"result.json", result_json(job, style.origin)});
   return files;
 }
 
@@ -111,8 +158,9 @@ const std::vector<std::string>& document_names() {
       "summary.txt",       "fit.txt",
       "fit.csv",           "layout.txt",
       "schedule.txt",      "schedule-starboard.csv",
-      "schedule-port.csv", "schedule-transom.csv", "jigs.txt",
-      "adhesive.txt",      "order.txt",
+      "schedule-port.csv", "schedule-transom.csv",
+      "jigs.txt",          "adhesive.txt",
+      "strength.txt",      "order.txt",
       "order.csv",         "order-allowances.csv",
       "result.json"};
   return names;

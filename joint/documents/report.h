@@ -5,22 +5,42 @@
 #include <vector>
 
 #include "joint/documents/number_style.h"
+#include "joint/documents/origin_words.h"
 #include "joint/job.h"
 
 namespace sheerlap {
 
 /// What a report is about; a job must hold what its subject needs.
-enum class Subject { Input, Fit, Adhesive, Layout, Schedule, Jigs, Order, Summary };
+enum class Subject {
+  Input,
+  Fit,
+  Adhesive,
+  Layout,
+  Schedule,
+  Jigs,
+  Strength,
+  Order,
+  Summary
+};
 
 /// How reports are written.
 struct ReportStyle {
   LengthUnit unit = LengthUnit::Millimetres;
-  std::optional<std::string> date;  ///< printed under the title if given
+  std::optional<std::string> date = {};  ///< printed under the title if given
+  OriginWords origin = {};               ///< where the user's values stand
+  bool explain = false;                  ///< a report ends with its figures' workings
 };
 
 /// A report for people: title, verdict, body, checks that fail or warn, defaults used,
 /// cautions.
 std::string report(Subject subject, const Job& job, const ReportStyle& style);
+
+/// A report of one hole, with the workings of what it carries.
+/// @param job   with its schedule
+/// @param mark  of one of its holes
+std::string hole_report(const std::string& mark,
+                        const Job& job,
+                        const ReportStyle& style);
 
 /// A file of a job.
 struct Document {

@@ -44,7 +44,7 @@ Json checks_json(const Checks& checks) {
 
 }  // namespace
 
-Json result_object(const Job& job) {
+Json result_object(const Job& job, const OriginWords& words_of) {
   Json result{{"format", "sheerlap/1"},
               {"title", job.joint.title},
               {"defaults", defaults_json(job.joint)},
@@ -69,12 +69,14 @@ Json result_object(const Job& job) {
   }
   if (job.strength) {
     result["strength"] = strength_json(*job.strength);
-    result["explain"] = explanations_json(job.strength->reasons);
+    result["explain"] = explanations_json(job.strength->reasons, job.joint, words_of);
   }
   result["checks"] = checks_json(job.checks);
   return result;
 }
 
-std::string result_json(const Job& job) { return json_text(result_object(job)); }
+std::string result_json(const Job& job, const OriginWords& words_of) {
+  return json_text(result_object(job, words_of));
+}
 
 }  // namespace sheerlap

@@ -2,6 +2,7 @@
 
 #include <string>
 
+#include "joint/documents/origin_words.h"
 #include "joint/job.h"
 
 namespace sheerlap {
@@ -10,6 +11,7 @@ namespace sheerlap {
 /// (mm, mm2, ml, minutes, kg), numbers in full, keys in a fixed order, ended by a line
 /// feed. What does not apply is null. Text that is not UTF-8 has its bad bytes
 /// replaced.
-std::string result_json(const Job& job);
+/// @param words_of  where the user's values stand, for the workings
+std::string result_json(const Job& job, const OriginWords& words_of = {});
 
 }  // namespace sheerlap

@@ -102,14 +102,14 @@ Json rule_json(const RuleRow& row) {
           {"notes", row.notes}};
 }
 
-Json step_json(const Reason& step) {
+Json step_json(const Reason& step, const std::string& from) {
   Json json{{"letters", step.letters},
             {"what", step.what},
             {"value", finite(step.value)},
             {"unit", step.unit}};
   if (step.is_given()) {
     if (!step.origin.address.empty()) json["address"] = step.origin.address;
-    if (!step.origin.words.empty()) json["from"] = step.origin.words;
+    json["from"] = from;
     return json;
   }
   json["formula"] = step.formula;
@@ -121,11 +121,14 @@ Json step_json(const Reason& step) {
 
 }  // namespace
 
-Json explanations_json(const Explanations& explanations) {
+Json explanations_json(const Explanations& explanations,
+                       const Joint& joint,
+                       const OriginWords& words_of) {
   Json list = Json::array();
   for (const Explanation& one : explanations) {
     Json steps = Json::array();
-    for (const Reason& step : one.steps) steps.push_back(step_json(step));
+    for (const Reason& step : one.steps)
+      steps.push_back(step_json(step, origin_text(step.origin, joint, words_of)));
     list.push_back(
         {{"figure", one.figure}, {"what", one.what}, {"steps", std::move(steps)}});
   }

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "joint/documents/json_parts.h"
+#include "joint/documents/origin_words.h"
 #include "joint/strength.h"
 
 namespace sheerlap {
@@ -10,6 +11,9 @@ Json strength_json(const Strength& strength);
 
 /// Workings as JSON: figure, what, and step by step letters, what, value, unit, and
 /// formula, numbers, source and validity, or where a number that was given comes from.
-Json explanations_json(const Explanations& explanations);
+/// @param joint  of which the defaults are told
+Json explanations_json(const Explanations& explanations,
+                       const Joint& joint,
+                       const OriginWords& words_of);
 
 }  // namespace sheerlap

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "joint/documents/perimeter_text.h"
+#include "joint/documents/strength_text.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
 #include "joint/fit_reach.h"
@@ -115,6 +116,7 @@ std::string summary_text(const Job& job, const NumberStyle& style) {
         {"schedule",
          fmt::format("{} on {}", counted(job.schedule->stations.size(), "hole"),
                      counted(job.schedule->jigs.size(), "jig"))});
+  if (job.strength) table.rows.push_back({"strength", strength_summary(job, style)});
   if (job.adhesive) table.rows.push_back({"adhesive", adhesive_words(*job.adhesive)});
   if (job.order) table.rows.push_back({"order", order_words(*job.order, style)});
   return perimeter_text(job, style) + "\n" + text_of(table);

@@ -41,6 +41,16 @@ BOOST_AUTO_TEST_CASE(options_stand_before_or_after_the_command) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(reasons_are_asked_for_all_or_for_one_hole) {
+  const Options all = options_of({"fit", "j.toml", "--explain"});
+  BOOST_TEST(all.explain);
+  BOOST_TEST(!all.explain_hole.has_value());
+  const Options one = options_of({"strength", "j.toml", "--explain", "S14"});
+  BOOST_TEST(one.explain);
+  BOOST_TEST(one.explain_hole.value() == "S14");
+  BOOST_TEST(!options_of({"fit", "j.toml"}).explain);
+}
+
 BOOST_AUTO_TEST_CASE(what_is_not_given_is_not_set) {
   const Options options = options_of({"fit", "j.toml"});
   BOOST_TEST(!options.json);
@@ -77,6 +87,15 @@ BOOST_AUTO_TEST_CASE(wrong_command_lines_are_told_what_would_be_right) {
        "--units is for what a joint file gives: new writes millimetres, so leave it "
        "out "
        "and set units in the file"},
+      {{"fit", "j.toml", "--explain=S14"},
+       "--explain with a hole's mark is for schedule, strength and job: leave the mark "
+       "out"},
+      {{"new", "d", "--explain"},
+       "--explain is for what is worked out: new works nothing out, so leave it out"},
+      {{"strength", "j.toml", "--explain", "--explain"},
+       "--explain is given once, alone or with one hole's mark: --explain S14"},
+      {{"strength", "j.toml", "--explain="},
+       "--explain= is empty: name a hole, as --explain=S14, or leave the = out"},
       {{"fit", "j.toml", "--out", "d"},
        "--out is for the documents of job: leave it out, or run job"},
   };

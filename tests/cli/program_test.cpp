@@ -60,7 +60,7 @@ BOOST_AUTO_TEST_CASE(the_same_input_gives_the_same_bytes) {
 
 BOOST_AUTO_TEST_CASE(json_is_all_that_stands_on_standard_output) {
   for (const char* command :
-       {"check", "fit", "adhesive", "layout", "schedule", "order", "job"}) {
+       {"check", "fit", "adhesive", "layout", "schedule", "strength", "order", "job"}) {
     const Outcome run = run_program({command, "joint.toml", "--json"}, here());
     BOOST_TEST_CONTEXT(command) {
       BOOST_TEST(run.err.empty(), run.err);
@@ -80,6 +80,27 @@ BOOST_AUTO_TEST_CASE(json_is_metric_whatever_the_units_for_people) {
   const Outcome inches =
       run_program({"--units", "in", "job", "joint.toml", "--json"}, here());
   BOOST_TEST(metric.out == inches.out);
+}
+
+BOOST_AUTO_TEST_CASE(a_hole_that_is_not_there_is_refused_with_those_near_it) {
+  const Outcome near =
+      run_program({"strength", "joint.toml", "--explain=S144"}, here());
+  BOOST_TEST(near.status == 2);
+  BOOST_TEST(near.err == "--explain S144: there is no such hole: did you mean S14?\n");
+  const Outcome far = run_program({"schedule", "joint.toml", "--explain", "X"}, here());
+  BOOST_TEST(far.status == 2);
+  // pinned: the marks of the demo boat
+  BOOST_TEST(far.err ==
+             "--explain X: there is no such hole: the marks are S01-S50, P01-P49, "
+             "T01-T10\n");
+}
+
+BOOST_AUTO_TEST_CASE(a_hole_is_told_alone_and_names_the_line_of_the_joint_file) {
+  const Outcome run =
+      run_program({"strength", "joint.toml", "--explain", "S14"}, here());
+  BOOST_TEST(run.out.starts_with("Demo 640: hole S14\n"));
+  BOOST_TEST(holds(run.out, "[yours: joint.toml:"));
+  BOOST_TEST(!holds(run.out, "S17"));  // no table of all holes
 }
 
 BOOST_AUTO_TEST_CASE(quiet_prints_the_verdict_alone) {

@@ -56,6 +56,16 @@ BOOST_AUTO_TEST_CASE(errors_go_by_file_and_line_and_then_as_they_were_found) {
     BOOST_TEST(errors[i].message == expected[i]);
 }
 
+BOOST_AUTO_TEST_CASE(a_value_is_found_by_its_file_and_line_only_if_it_is_there) {
+  SourceMap elsewhere = sources;
+  elsewhere.joint_file = "boats/a.toml";
+  // derived: as `sources` says
+  BOOST_TEST(origin_words(elsewhere, "layout.pitch_max") == "yours: a.toml:4");
+  BOOST_TEST(origin_words(elsewhere, "sheer.row[2]") == "yours: b.csv:5");
+  // the line of [layout] would be another value's
+  BOOST_TEST(origin_words(elsewhere, "layout.end_max") == "not given in a.toml");
+}
+
 BOOST_AUTO_TEST_CASE(what_is_said_twice_is_printed_once) {
   const Errors errors =
       located({error_at("layout", "wrong"), error_at("layout", "wrong")}, sources);

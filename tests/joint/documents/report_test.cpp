@@ -12,8 +12,8 @@ namespace sheerlap {
 namespace {
 
 const std::vector<Subject> subjects{
-    Subject::Input,    Subject::Fit,   Subject::Adhesive, Subject::Layout,
-    Subject::Schedule, Subject::Order, Subject::Summary};
+    Subject::Input,    Subject::Fit,      Subject::Adhesive, Subject::Layout,
+    Subject::Schedule, Subject::Strength, Subject::Order,    Subject::Summary};
 
 std::vector<std::string> lines_of(const std::string& text) {
   std::istringstream stream(text);
@@ -102,6 +102,16 @@ BOOST_AUTO_TEST_CASE(a_job_writes_only_documents_of_known_names) {
   for (const Document& file : files)
     BOOST_TEST((std::find(names.begin(), names.end(), file.name) != names.end()),
                file.name);
+}
+
+BOOST_AUTO_TEST_CASE(reasons_stand_after_a_report_only_if_they_are_asked_for) {
+  ReportStyle style;
+  BOOST_TEST(!holds(report(Subject::Strength, sample_job(), style), "\nReasons\n"));
+  style.explain = true;
+  const std::string text = report(Subject::Strength, sample_job(), style);
+  BOOST_TEST(holds(text, "\nReasons\n"));
+  BOOST_TEST(holds(text, "= 5/1000*250\n"));
+  BOOST_TEST(text.find("\nReasons\n") < text.find("\nCautions\n"));
 }
 
 BOOST_AUTO_TEST_CASE(a_schedule_says_where_each_length_runs) {

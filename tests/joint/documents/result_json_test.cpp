@@ -42,7 +42,7 @@ BOOST_AUTO_TEST_CASE(the_keys_of_each_part_keep_their_order) {
              "schedule_checks,jigs,schedule_datums,setting_out,order,order_allowances,"
              "order_shelf,"
              "order_total,"
-             "order_per_boat,checks");
+             "order_per_boat,strength,explain,checks");
   BOOST_TEST(keys(result["defaults"][0]) == "key,value,why");
   BOOST_TEST(keys(result["perimeter"]) == "sheer_length,drill_line_length,sides");
   BOOST_TEST(keys(result["perimeter"]["sides"][0]) ==
@@ -95,6 +95,17 @@ BOOST_AUTO_TEST_CASE(the_keys_of_layout_schedule_and_order_keep_their_order) {
   BOOST_TEST(keys(result["order"][0]) == "item,need,packs,pack_size,price,total,unit");
 }
 
+BOOST_AUTO_TEST_CASE(workings_say_where_their_numbers_are_from) {
+  const Json told = Json::parse(result_json(
+      sample_job(), [](const std::string&) { return "yours: joint.toml:31"; }));
+  const Json steps = told["explain"][0]["steps"];
+  BOOST_TEST(keys(told["explain"][0]) == "figure,what,steps");
+  BOOST_TEST(keys(steps[0]) == "letters,what,value,unit,address,from");
+  BOOST_TEST(steps[0]["from"] == "yours: joint.toml:31");
+  BOOST_TEST(keys(steps[1]) ==
+             "letters,what,value,unit,formula,numbers,source,validity");
+}
+
 BOOST_AUTO_TEST_CASE(parts_that_were_not_worked_out_are_left_out) {
   Job job = sample_job();
   job.fit.reset();
@@ -102,6 +113,7 @@ BOOST_AUTO_TEST_CASE(parts_that_were_not_worked_out_are_left_out) {
   job.layout.reset();
   job.schedule.reset();
   job.order.reset();
+  job.strength.reset();
   BOOST_TEST(keys(Json::parse(result_json(job))) ==
              "format,title,defaults,perimeter,checks");
 }

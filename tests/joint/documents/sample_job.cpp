@@ -2,6 +2,8 @@
 
 #include <numbers>
 
+#include "tests/joint/documents/sample_strength.h"
+
 namespace sheerlap {
 namespace {
 
@@ -31,6 +33,7 @@ Joint sample_joint() {
   joint.layout.round_to = Length::mm(1);
   joint.order.emplace();
   joint.order->boats = 120;
+  joint.loads = sample_loads();
   joint.defaults = {{"jig.bush", "8 mm", "a usual bush"}};
   return joint;
 }
@@ -177,6 +180,7 @@ Job sample_job() {
   job.schedule = sample_schedule();
   job.adhesive = sample_adhesive();
   job.order = sample_order();
+  job.strength = sample_strength();
   job.checks = {{"fit.gap_min", "least gap, on starboard", 0.6, 1, "mm",
                  CheckState::Fail, "the data sheet"},
                 {"adhesive.time", "time from first bead", 31, 50, "min",
