@@ -20,6 +20,7 @@ struct RawOptions {
   std::string command, target, unit, paper;
   std::optional<std::string> out;
   ExplainOption explain;
+  bool options = false;
   bool json = false, quiet = false, help = false, version = false;
   std::vector<std::string> surplus;  ///< unknown options and arguments too many
 };
@@ -42,6 +43,7 @@ Result<RawOptions> raw_options(std::vector<std::string> arguments) {
   const CLI::Option* given = app.add_option("--out", out);
   app.add_option("--units", raw.unit);
   app.add_option("--paper", raw.paper);
+  app.add_flag("--options", raw.options);
   app.add_flag("--json", raw.json);
   app.add_flag("--quiet", raw.quiet);
   app.add_flag("-h,--help", raw.help);
@@ -76,9 +78,9 @@ std::string command_hint(std::string_view word) {
 }
 
 void judge_surplus(const RawOptions& raw, Errors& errors) {
-  static const std::vector<std::string> known{"--json",    "--units", "--paper",
-                                              "--explain", "--quiet", "--out",
-                                              "--version", "--help"};
+  static const std::vector<std::string> known{"--json",    "--units",   "--paper",
+                                              "--explain", "--options", "--quiet",
+                                              "--out",     "--version", "--help"};
   for (const std::string& word : raw.surplus) {
     const bool is_option = word.size() > 1 && word[0] == '-';
     errors.push_back(
@@ -166,6 +168,17 @@ void judge_explain(const ExplainOption& explain, Command command, Errors& errors
         "out");
 }
 
+void judge_compare(const RawOptions& raw, Command command, Errors& errors) {
+  if (!raw.options) return;
+  const auto refuse = [&](const char* message) {
+    errors.push_back({ErrorKind::InvalidInput, "", message});
+  };
+  if (command != Command::Strength)
+    refuse("--options compares what strength works out: leave it out, or run strength");
+  else if (raw.explain.given)
+    refuse("--options and --explain do not go together: one at a time");
+}
+
 Options options_of(const RawOptions& raw, Command command) {
   Options options;
   options.command = command;
@@ -173,6 +186,7 @@ Options options_of(const RawOptions& raw, Command command) {
   options.out = raw.out;
   options.explain = raw.explain.given;
   options.explain_hole = raw.explain.mark;
+  options.compare = raw.options;
   options.json = raw.json;
   options.quiet = raw.quiet;
   return options;
@@ -196,6 +210,7 @@ Result<std::variant<Options, TextAsked>> parse_options(
     errors.push_back({ErrorKind::InvalidInput, "", "--out is empty: name a folder"});
   if (command) judge_job_options(*raw, *command, errors);
   if (command) judge_explain(raw->explain, *command, errors);
+  if (command) judge_compare(*raw, *command, errors);
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   Options options = options_of(*raw, *command);
   options.unit = unit;

@@ -32,6 +32,7 @@ struct Options {
   std::optional<Paper> paper;      ///< of `job`'s sheets; that of the unit if not given
   bool explain = false;            ///< figures with their workings
   std::optional<std::string> explain_hole;  ///< its mark: tell of this hole alone
+  bool compare = false;  ///< `strength`: the fasteners and adhesives to choose from
   bool json = false;
   bool quiet = false;
 };

@@ -13,11 +13,14 @@
 #include "cli/progress_line.h"
 #include "cli/report_date.h"
 #include "cli/write_documents.h"
+#include "joint/candidates.h"
 #include "joint/documents/check_text.h"
 #include "joint/documents/json_parts.h"
+#include "joint/documents/options_json.h"
 #include "joint/documents/printable.h"
 #include "joint/documents/report.h"
 #include "joint/documents/result_json.h"
+#include "joint/documents/result_object.h"
 #include "joint/documents/text_table.h"
 #include "joint/job.h"
 #include "joint/mark_ranges.h"
@@ -110,7 +113,17 @@ std::string documents_list(const std::filesystem::path& folder,
          first_to_open(files);
 }
 
+/// What there is to choose from, for people or as JSON.
+std::string compared(const Options& options, const Job& job, const ReportStyle& style) {
+  const Candidates found = candidates(job);
+  if (!options.json) return options_report(found, job, style);
+  Json result = result_object(job, style.origin);
+  result["options"] = options_json(found);
+  return json_text(result);
+}
+
 std::string shown(const Options& options, const Job& job, const ReportStyle& style) {
+  if (options.compare && !options.quiet) return compared(options, job, style);
   if (options.json) return result_json(job, style.origin);
   if (options.quiet) return verdict_line(job.checks) + "\n";
   if (options.explain_hole) return hole_report(*options.explain_hole, job, style);

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <numbers>
 
 namespace sheerlap {
 namespace {
@@ -14,9 +13,8 @@ constexpr double rounding = 1e-9;
 }  // namespace
 
 double bead_area_mm2(BeadShape shape, Length size) {
-  const double across = size.in_mm();
-  return shape == BeadShape::Triangle ? across * across / 2
-                                      : std::numbers::pi / 4 * across * across;
+  PlainWorking work;
+  return bead_section(work, shape, size);
 }
 
 Length bead_yield(Volume volume, BeadShape shape, Length size) {

@@ -19,10 +19,11 @@ class PartSection {
               const EnclosedSpace& space,
               const SpanPart& part,
               double squeeze_out)
-      : side_(side), space_(space), part_(part), factor_(1 + squeeze_out) {}
+      : side_(side), space_(space), part_(part), squeeze_out_(squeeze_out) {}
 
   double needed_mm2(double share) const {
-    return factor_ * space_.section_mm2(place(share));
+    PlainWorking work;
+    return section_needed(work, space_.section_mm2(place(share)), squeeze_out_);
   }
   /// Along the sheer from the side's start.
   Length girth(double share) const {
@@ -38,7 +39,7 @@ class PartSection {
   const PerimeterSide& side_;
   const EnclosedSpace& space_;
   const SpanPart& part_;
-  double factor_;
+  double squeeze_out_;
 };
 
 /// A share of a part and the section needed there.
@@ -177,11 +178,23 @@ std::vector<BeadRun> bead_runs(const Perimeter& perimeter,
   return runs;
 }
 
+std::vector<LaidLength> lengths_laid(const std::vector<BeadRun>& runs) {
+  std::vector<LaidLength> laid;
+  for (const BeadRun& run : runs) {
+    const auto same = std::find_if(laid.begin(), laid.end(), [&](const auto& one) {
+      return one.area_mm2 == run.area_mm2;
+    });
+    if (same == laid.end())
+      laid.push_back({run.size, run.beads, run.area_mm2, run.to - run.from});
+    else
+      same->length += run.to - run.from;
+  }
+  return laid;
+}
+
 Volume bead_volume(const std::vector<BeadRun>& runs) {
-  Volume volume;
-  for (const BeadRun& run : runs)
-    volume += Volume::mm3(run.area_mm2 * (run.to - run.from).in_mm());
-  return volume;
+  PlainWorking work;
+  return Volume::ml(volume_laid(work, runs));
 }
 
 }  // namespace sheerlap

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 #include <vector>
 
 #include "geometry/enclosed_volume.h"
@@ -40,6 +41,43 @@ std::vector<BeadRun> bead_runs(const PerimeterSide& side,
 std::vector<BeadRun> bead_runs(const Perimeter& perimeter,
                                const EnclosedSpace& space,
                                const Adhesive& adhesive);
+
+/// All that is laid with the same beads.
+struct LaidLength {
+  Length size;
+  std::size_t beads = 1;
+  double area_mm2 = 0;  ///< of all the beads together
+  Length length;
+};
+
+/// The lengths of runs, added up by their beads, in the order these come first.
+std::vector<LaidLength> lengths_laid(const std::vector<BeadRun>& runs);
+
+/// What a set of runs takes, ml.
+template <class Working>
+auto volume_laid(Working& work, const std::vector<BeadRun>& runs) {
+  typename Working::Number sum(0);
+  std::size_t number = 0;
+  for (const LaidLength& laid : lengths_laid(runs)) {
+    const std::string at = "_" + std::to_string(++number);
+    const std::string a = "a" + at, L = "L" + at;
+    const auto term =
+        work.given({a, "section of one kind of bead", "mm2"}, laid.area_mm2,
+                   Origin::of_joint("adhesive.beads: `area`")) *
+        work.given({L, "girth laid with it, all runs together", "mm"},
+                   laid.length.in_mm(),
+                   Origin::of_joint("adhesive.beads: `to` less `from`, added"));
+    if (number == 1)
+      sum = term;
+    else
+      sum = sum + term;
+  }
+  return work.figure({"V_bead", "adhesive laid as beads", "ml",
+                      "derived: section times length, run by run",
+                      "laid along the sheer; the girth of the band is a little "
+                      "longer or shorter"},
+                     sum / 1000);
+}
 
 /// What a set of runs takes: each run's section times its length.
 Volume bead_volume(const std::vector<BeadRun>& runs);

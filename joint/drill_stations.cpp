@@ -4,9 +4,11 @@
 
 #include <algorithm>
 #include <boost/math/tools/minima.hpp>
+#include <cassert>
 #include <utility>
 
 #include "geometry/clearance.h"
+#include "joint/drill_workings.h"
 
 namespace sheerlap {
 namespace {
@@ -53,6 +55,10 @@ std::optional<Bore> bore_at(const Stack& stack,
   bore.hull = *hull;
   bore.hull_inner = *hull_inner;
   return bore;
+}
+
+BitWay way_of(const Bore& bore) {
+  return {bore.lip.distance_mm, bore.hull.distance_mm, bore.hull_inner.distance_mm};
 }
 
 enum class FaceEdge { Top, Low };
@@ -134,20 +140,19 @@ std::optional<DrillStation> station_at(const Joint& joint,
   station.axis = bore->axis;
   const FaceHit on_lip{0, bore->place, side.drill_line.line().depth_mm()};
   const Point3 into_hull = station.point + bore->hull.distance_mm * station.axis;
-  station.edge_low = Length::mm(edge_distance_mm(stack.lip_outer, on_lip, station.point,
-                                                 FaceEdge::Low)) -
-                     joint.lip.trim;
-  station.edge_top =
-      Length::mm(edge_distance_mm(stack.hull, bore->hull, into_hull, FaceEdge::Top)) -
-      joint.hull.trim;
+  PlainWorking work;
+  station.edge_low = Length::mm(
+      edge_left(work, edge_low_words,
+                edge_distance_mm(stack.lip_outer, on_lip, station.point, FaceEdge::Low),
+                joint.lip.trim, "lip.trim"));
+  station.edge_top = Length::mm(
+      edge_left(work, edge_top_words,
+                edge_distance_mm(stack.hull, bore->hull, into_hull, FaceEdge::Top),
+                joint.hull.trim, "hull.trim"));
   station.past_hull = past_hull(perimeter, side, bore->hull.place);
   station.gap = Length::mm(*gap);
-  // where the lip stands inside the hull as drawn, the two touch and do not overlap
-  const double overlap = std::max(0.0, -*gap);
-  station.stack = Length::mm(bore->hull_inner.distance_mm + overlap);
-  station.lip_depth =
-      Length::mm(bore->lip.distance_mm +
-                 std::max(0.0, bore->hull.distance_mm - bore->lip.distance_mm) / 2);
+  station.stack = Length::mm(stack_along(work, way_of(*bore), *gap));
+  station.lip_depth = Length::mm(lip_bit_depth(work, way_of(*bore)));
   return station;
 }
 
@@ -156,11 +161,22 @@ void add_fastener(DrillStation& station, const FastenerSpec& spec) {
   station.lip_hole = spec.lip_hole;
   station.hull_pilot = spec.hull_pilot;
   station.countersink = spec.countersink;
-  station.drill_depth = station.stack + bit_beyond_stack;
+  PlainWorking work;
+  station.drill_depth = Length::mm(through_bit_depth(work, station.stack));
   if (!spec.hull_pilot) station.lip_depth.reset();
 }
 
 }  // namespace
+
+BitWay bit_way(const Joint& joint,
+               const Perimeter& perimeter,
+               const DrillStation& station) {
+  const Stack stack = stack_of(joint, perimeter);
+  const auto bore =
+      bore_at(stack, perimeter.side(station.side)->drill_line, station.girth);
+  assert(bore && "a station of the schedule goes through");
+  return way_of(*bore);
+}
 
 bool misses_hull(const DrillStation& station) {
   return station.past_hull || !(station.edge_top > Length());
@@ -197,9 +213,12 @@ Result<std::vector<DrillStation>> drill_stations(const Joint& joint,
       }
       station->mark = mark;
       station->because = placed->because[i];
-      station->pitch = i == 0 ? station->girth : station->girth - placed->girths[i - 1];
+      PlainWorking work;
+      station->pitch = Length::mm(girth_between(
+          work, i == 0 ? Length() : placed->girths[i - 1], station->girth));
       if (i > 0 && !stations.empty())
-        station->chord = Length::mm((station->point - stations.back().point).norm());
+        station->chord =
+            Length::mm(straight_between(work, stations.back().point, station->point));
       add_fastener(*station, spec);
       stations.push_back(std::move(*station));
     }

@@ -6,29 +6,29 @@
 #include <string_view>
 #include <utility>
 
-#include "joint/whole_packs.h"
+#include "joint/order_workings.h"
 
 namespace sheerlap {
 namespace {
 
 /// @returns  how many are ordered, spares included
 double add(OrderPart& part, const FastenerPieces& pieces, const OrderRules& rules) {
-  const auto used = static_cast<double>(rules.boats * pieces.in_a_boat);
-  const auto need = static_cast<double>(whole_packs(used * (1 + rules.spare), 1));
-  const auto box = static_cast<double>(pieces.box);
-  const std::size_t boxes = whole_packs(need, box);
+  PlainWorking work;
+  const auto needed = pieces_needed(work, rules, pieces.in_a_boat, pieces.box);
+  const double need = needed.need;
   const auto line = [&](const char* what, double amount, std::string basis) {
     part.allowances.push_back({pieces.item, what, amount, "pieces", std::move(basis)});
   };
-  line("in the boats", used,
+  line("in the boats", needed.used,
        fmt::format("{} a boat, {} boats", pieces.in_a_boat, rules.boats));
-  line("spares", need - used, fmt::format("{:g} %, whole pieces", 100 * rules.spare));
-  line("box rounding", static_cast<double>(boxes) * box - need,
+  line("spares", needed.spares, fmt::format("{:g} %, whole pieces", 100 * rules.spare));
+  line("box rounding", needed.box_rounding,
        fmt::format("up to whole boxes of {}, once for the run", pieces.box));
   std::optional<double> total;
-  if (pieces.box_price) total = *pieces.box_price * static_cast<double>(boxes);
-  part.lines.push_back(
-      {pieces.item, need, "pieces", box, boxes, pieces.box_price, total});
+  if (pieces.box_price) total = line_total(work, needed.boxes, *pieces.box_price);
+  part.lines.push_back({pieces.item, need, "pieces", static_cast<double>(pieces.box),
+                        static_cast<std::size_t>(needed.boxes), pieces.box_price,
+                        total});
   return need;
 }
 
@@ -38,19 +38,21 @@ void add_hardware(OrderPart& part,
                   const FastenerPieces& hardware,
                   double bolts_used,
                   double bolts_ordered) {
-  const auto each = static_cast<double>(hardware.with_a_bolt);
-  const double need = bolts_ordered * each;
+  PlainWorking work;
+  const auto needed =
+      hardware_needed(work, bolts_used, bolts_ordered, hardware.with_a_bolt);
   const auto line = [&](const char* what, double amount, std::string basis) {
     part.allowances.push_back(
         {hardware.item, what, amount, "pieces", std::move(basis)});
   };
   const std::string basis =
       fmt::format("{} {} a bolt", number_word(hardware.with_a_bolt), hardware.words);
-  line("in the boats", bolts_used * each, basis);
-  line("spares", need - bolts_used * each, basis + ", for the spare bolts");
-  line("box rounding", 0, "by the piece");
-  part.lines.push_back({hardware.item, need, "pieces", 1,
-                        static_cast<std::size_t>(need), std::nullopt, std::nullopt});
+  line("in the boats", needed.used, basis);
+  line("spares", needed.spares, basis + ", for the spare bolts");
+  line("box rounding", needed.box_rounding, "by the piece");
+  part.lines.push_back({hardware.item, needed.need, "pieces", 1,
+                        static_cast<std::size_t>(needed.boxes), std::nullopt,
+                        std::nullopt});
 }
 
 FastenerPieces hardware(const std::string& item,

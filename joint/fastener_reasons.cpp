@@ -11,14 +11,12 @@ Explanations fastener_reasons(const Joint& joint,
                               const FastenerSpec& spec,
                               const DrillStation& station,
                               const HoleNeighbours& neighbours,
-                              const JointLoads& loads,
                               const std::string& figure) {
-  const JointLoad load = loads.at(station.side, station.girth);
-  const FastenerRow row = fastener_row(joint, spec, station, neighbours, load);
+  const FastenerRow row = fastener_row(joint, spec, station, neighbours);
   const HoleSetting setting{station.edge_low, station.edge_top, neighbours.space};
   Explanations reasons;
   WrittenWorking on_hole, lip, hull, head, metal;
-  load_on_hole(on_hole, load, neighbours.tributary);
+  load_on_hole(on_hole, neighbours.load, neighbours.tributary);
   reasons.push_back({figure + ".load", "load on the hole", on_hole.release()});
   laminate_modes(lip, joint, spec, holed_lip(joint, spec, setting), setting.space);
   reasons.push_back(

@@ -9,6 +9,7 @@
 #include "joint/fastener_metal.h"
 #include "joint/fastener_modes.h"
 #include "joint/fastener_use.h"
+#include "joint/mechanics/bracketed_root.h"
 
 namespace sheerlap {
 namespace {
@@ -31,40 +32,95 @@ std::vector<Length> borders_of(const PerimeterSide& side) {
   return borders;
 }
 
+/// Where a hole of the other half on the centreline would be for this one: the first or
+/// last of port for starboard's hole there, and the other way round.
+const DrillStation* over_centreline(const PerimeterSide& side,
+                                    const std::vector<DrillStation>& stations,
+                                    Length girth,
+                                    bool before) {
+  if ((before ? side.start : side.end) != SideEnd::Smooth) return nullptr;
+  const Length centre = before ? Length() : side.drill_line_length;
+  const bool on_centre = girth == centre;
+  if (side.name == SideName::Starboard && !on_centre) return nullptr;
+  const DrillStation* found = nullptr;
+  for (const DrillStation& station : stations) {
+    if (side.name == SideName::Port &&
+        !(station.side == SideName::Starboard && station.girth == centre))
+      continue;
+    if (side.name == SideName::Starboard && station.side != SideName::Port) continue;
+    if (found == nullptr || !before) found = &station;
+  }
+  return found;
+}
+
 Beside beside(const PerimeterSide& side,
-              Length girth,
-              const DrillStation* neighbour,
+              const std::vector<DrillStation>& stations,
+              std::size_t hole,
               bool before) {
-  const auto borders = borders_of(side);
+  const Length girth = stations[hole].girth;
+  const auto away = [&](Length other) {
+    return before ? girth - other : other - girth;
+  };
   Length border = before ? Length() : side.drill_line_length;
-  for (const Length one : borders) {
+  for (const Length one : borders_of(side)) {
     if (before && one <= girth) border = std::max(border, one);
     if (!before && one >= girth) border = std::min(border, one);
   }
-  const bool nearer =
-      neighbour != nullptr && neighbour->side == side.name &&
-      (before ? neighbour->girth >= border : neighbour->girth <= border);
-  if (nearer)
-    return {before ? girth - neighbour->girth : neighbour->girth - girth, true};
-  return {before ? girth - border : border - girth, false};
+  const bool first = before ? hole == 0 : hole + 1 == stations.size();
+  const DrillStation* next = first ? nullptr : &stations[before ? hole - 1 : hole + 1];
+  if (next != nullptr && next->side == side.name && away(next->girth) <= away(border))
+    return {away(next->girth), true};
+  const Length centre = before ? Length() : side.drill_line_length;
+  if (border == centre)
+    if (const DrillStation* other = over_centreline(side, stations, girth, before)) {
+      // port's hole to starboard's on the centreline, or from that one to port's
+      if (side.name == SideName::Port) return {away(centre), true};
+      return {before ? other->girth : side.drill_line_length - other->girth, true};
+    }
+  return {away(border), false};
+}
+
+/// The mean load over what a hole carries, on the other half too where it stands on the
+/// centreline.
+JointLoad mean_load(const PerimeterSide& side,
+                    const JointLoads& loads,
+                    Length from,
+                    Length to) {
+  const Length length = side.drill_line_length;
+  const Length start = std::max(from, Length()), end = std::min(to, length);
+  JointLoad sum;
+  const auto add = [&](SideName name, Length one, Length other) {
+    if (!(other > one)) return;
+    const JointLoad load = loads.mean(name, one, other);
+    const double part = (other - one) / (to - from);
+    sum.along += part * load.along;
+    sum.across += part * load.across;
+    sum.off += part * load.off;
+  };
+  if (!(to > from)) return loads.at(side.name, from);
+  add(side.name, start, end);
+  add(SideName::Port, Length(), -from);
+  add(SideName::Port, length - (to - length), length);
+  return sum;
 }
 
 }  // namespace
 
 HoleNeighbours hole_neighbours(const Perimeter& perimeter,
                                const std::vector<DrillStation>& stations,
-                               std::size_t hole) {
+                               std::size_t hole,
+                               const JointLoads& loads) {
   const DrillStation& station = stations[hole];
   const PerimeterSide& side = *perimeter.side(station.side);
-  const DrillStation* last = hole > 0 ? &stations[hole - 1] : nullptr;
-  const DrillStation* next = hole + 1 < stations.size() ? &stations[hole + 1] : nullptr;
-  const Beside before = beside(side, station.girth, last, true);
-  const Beside after = beside(side, station.girth, next, false);
+  const Beside before = beside(side, stations, hole, true);
+  const Beside after = beside(side, stations, hole, false);
   const auto part = [](const Beside& of) {
     return of.is_hole ? of.distance / 2 : of.distance;
   };
   HoleNeighbours neighbours;
   neighbours.tributary = part(before) + part(after);
+  neighbours.load =
+      mean_load(side, loads, station.girth - part(before), station.girth + part(after));
   const auto full = [](const Beside& of) {
     return of.is_hole ? of.distance : 2 * of.distance;
   };
@@ -75,8 +131,7 @@ HoleNeighbours hole_neighbours(const Perimeter& perimeter,
 FastenerRow fastener_row(const Joint& joint,
                          const FastenerSpec& spec,
                          const DrillStation& station,
-                         const HoleNeighbours& neighbours,
-                         const JointLoad& load) {
+                         const HoleNeighbours& neighbours) {
   FastenerRow row;
   row.mark = station.mark;
   row.side = station.side;
@@ -84,7 +139,7 @@ FastenerRow fastener_row(const Joint& joint,
   row.tributary = neighbours.tributary;
   const HoleSetting setting{station.edge_low, station.edge_top, neighbours.space};
   PlainWorking work;
-  const HoleLoad on_hole = load_on_hole(work, load, neighbours.tributary);
+  const HoleLoad on_hole = load_on_hole(work, neighbours.load, neighbours.tributary);
   row.load = on_hole.shear;
   row.pull = on_hole.pull;
   const auto lip =
@@ -124,10 +179,9 @@ Result<FastenerStrengths> fastener_strengths(const Joint& joint,
   if (!metal) return tl::unexpected(metal.error());
   const auto& stations = schedule.stations;
   for (std::size_t i = 0; i < stations.size(); ++i) {
-    const DrillStation& station = stations[i];
-    strengths.rows.push_back(fastener_row(joint, schedule.fastener, station,
-                                          hole_neighbours(perimeter, stations, i),
-                                          loads.at(station.side, station.girth)));
+    strengths.rows.push_back(
+        fastener_row(joint, schedule.fastener, stations[i],
+                     hole_neighbours(perimeter, stations, i, loads)));
     if (strengths.rows.back().utilisation > strengths.rows[strengths.worst].utilisation)
       strengths.worst = i;
   }
@@ -140,14 +194,27 @@ std::optional<Length> carried_pitch(const Joint& joint,
                                     const DrillStation& station,
                                     const JointLoad& load) {
   if (!(load.along > 0 || load.across > 0 || load.off > 0)) return std::nullopt;
-  const Length strip = 6 * spec.diameter;
-  // beyond six shanks the capacities do not depend on the space
   const auto use_at = [&](Length space) {
-    return fastener_row(joint, spec, station, {space, space}, load).utilisation;
+    return fastener_row(joint, spec, station, {space, space, load}).utilisation;
   };
+  // beyond six shanks the capacities do not depend on the space
+  const Length strip = 6 * spec.diameter;
   const double at_strip = use_at(strip);
-  if (!std::isfinite(at_strip)) return Length();
-  return strip / at_strip;
+  if (at_strip <= 1) return strip / at_strip;
+  // below, the strip that tears grows narrower with the space
+  constexpr int steps = 64;
+  Length over = strip;
+  for (int i = steps - 1; i > 0; --i) {
+    const Length space = strip * (static_cast<double>(i) / steps);
+    if (use_at(space) <= 1) {
+      const double root =
+          bracketed_root([&](double at_mm) { return use_at(Length::mm(at_mm)) - 1; },
+                         space.in_mm(), over.in_mm());
+      return Length::mm(root);
+    }
+    over = space;
+  }
+  return Length();
 }
 
 std::string mode_words(FastenerMode mode) {

@@ -53,8 +53,8 @@ struct FastenerStrengths {
 
 /// The fasteners alone, hole by hole.
 ///
-/// A hole carries half of the space on either side of it; next to a corner, an opening
-/// or an end all of the way to it.
+/// A hole carries half of the space on either side of it, with all the load there; next
+/// to a corner, an opening or an end all of the way to it.
 /// @param joint  with loads and all that `strength_lacks` asks for
 /// @errors       at "fastener.class": a class that is not known
 Result<FastenerStrengths> fastener_strengths(const Joint& joint,
@@ -62,23 +62,25 @@ Result<FastenerStrengths> fastener_strengths(const Joint& joint,
                                              const Schedule& schedule,
                                              const JointLoads& loads);
 
-/// How a hole stands among the others.
+/// How a hole stands among the others, and what it has to carry.
 struct HoleNeighbours {
   Length tributary;  ///< the length of joint it carries
   Length space;      ///< the lesser space beside it; to an end, twice the way
+  JointLoad load;    ///< limit load on each mm of it, the mean
 };
 
+/// A hole on the centreline, which starboard has, stands beside port's holes too.
 HoleNeighbours hole_neighbours(const Perimeter& perimeter,
                                const std::vector<DrillStation>& stations,
-                               std::size_t hole);
+                               std::size_t hole,
+                               const JointLoads& loads);
 
-/// One hole under a load.
+/// One hole under its load.
 /// @param joint  whose fastener class is known
 FastenerRow fastener_row(const Joint& joint,
                          const FastenerSpec& spec,
                          const DrillStation& station,
-                         const HoleNeighbours& neighbours,
-                         const JointLoad& load);
+                         const HoleNeighbours& neighbours);
 
 /// The working of one hole.
 /// @param figure  the place in the result it explains
@@ -86,11 +88,10 @@ Explanations fastener_reasons(const Joint& joint,
                               const FastenerSpec& spec,
                               const DrillStation& station,
                               const HoleNeighbours& neighbours,
-                              const JointLoads& loads,
                               const std::string& figure);
 
 /// The greatest space that the fasteners alone carry at the load and the edge distances
-/// of a station, spaces beyond six shanks; none where there is no load.
+/// of a station; 0 if it carries none, none where there is no load.
 std::optional<Length> carried_pitch(const Joint& joint,
                                     const FastenerSpec& spec,
                                     const DrillStation& station,

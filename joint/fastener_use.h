@@ -26,7 +26,8 @@ template <class Working>
 LoadOnHole<typename Working::Number> load_on_hole(Working& work,
                                                   const JointLoad& load,
                                                   Length tributary) {
-  const Origin summed = Origin::of_joint("limit load at this hole, summed");
+  const Origin summed =
+      Origin::of_joint("limit load, summed, the mean over what this hole carries");
   const auto q =
       work.given({"q", "shear flow along the joint", "N/mm"}, load.along, summed);
   const auto p = work.given({"p", "load across the lap", "N/mm"}, load.across, summed);

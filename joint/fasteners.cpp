@@ -9,6 +9,7 @@
 
 #include "joint/blind_rivets.h"
 #include "joint/bolts.h"
+#include "joint/fastener_length.h"
 #include "joint/fastener_table.h"
 #include "joint/tapping_screws.h"
 #include "joint/worded_length.h"
@@ -131,7 +132,8 @@ void set_countersink(FastenerSpec& spec) {
   }
   const Length relief = take(spec, "relief in the gelcoat, over the hole",
                              seen(relief_mm), relief_source);
-  spec.countersink = spec.lip_hole + relief;
+  PlainWorking work;
+  spec.countersink = Length::mm(relieved_hole(work, spec.lip_hole, relief));
   spec.countersink_depth = relief / 2;
 }
 
@@ -210,7 +212,8 @@ Result<FastenerSpec> fastener(const FastenerChoice& choice) {
 }
 
 Length length_needed(const FastenerSpec& spec, Length stack) {
-  return stack + spec.beyond_stack;
+  PlainWorking work;
+  return Length::mm(least_length(work, spec, stack));
 }
 
 std::optional<Length> serving_length(const FastenerSpec& spec, Length stack) {

@@ -10,7 +10,6 @@
 
 #include "joint/fit_reach.h"
 #include "joint/gap_search.h"
-#include "joint/mean_gap.h"
 #include "joint/row_errors.h"
 #include "joint/way_down.h"
 
@@ -277,7 +276,7 @@ Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
   if (!mitres) return tl::unexpected(at_rows(mitres.error(), perimeter.knots));
   Fit result;
   std::vector<SideFit> found;
-  MeanParts mean = *mitres;
+  result.mean_parts = *mitres;
   for (auto& future : sides) {
     const SideFit side = future.get();
     if (side.lost)
@@ -288,9 +287,10 @@ Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
     found.push_back(side);
     append(result.runs, side.runs);
     append(result.stations, side.stations);
-    mean.add(side.mean);
+    result.mean_parts.add(side.mean);
   }
-  result.mean = Length::mm(mean.gap_mm3 / mean.area_mm2);
+  PlainWorking work;
+  result.mean = Length::mm(mean_gap(work, result.mean_parts));
   set_extremes(result, found);
   result.checks = fit_checks(result, *joint.adhesive);
   return result;

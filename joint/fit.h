@@ -1,14 +1,60 @@
 #pragma once
 
+#include <string>
+#include <string_view>
 #include <vector>
 
 #include "geometry/quantity.h"
 #include "geometry/result.h"
 #include "joint/check.h"
 #include "joint/joint.h"
+#include "joint/mean_gap.h"
 #include "joint/perimeter.h"
 
 namespace sheerlap {
+
+inline constexpr std::string_view gap_source =
+    "derived: along the hull face's outward normal to the lip face, by Newton's method";
+inline constexpr std::string_view gap_validity =
+    "faces as drawn: no tolerance, no sag and no lid held off its seat; below 0 they "
+    "interfere";
+
+/// How the figures of a fit are found.
+inline constexpr FoundWords least_gap_words{
+    {"g_min", "least gap between the faces", "mm", gap_source, gap_validity},
+    "the least of the gaps at every row, every 10 mm of girth and down the lap, "
+    "narrowed "
+    "between them by Brent's method",
+    "1e-9 mm; a dip shorter than 10 mm of girth may be passed over"};
+inline constexpr FoundWords greatest_gap_words{
+    {"g_max", "greatest gap between the faces", "mm", gap_source, gap_validity},
+    "the greatest of the gaps at every row, every 10 mm of girth and down the lap, "
+    "narrowed between them by Brent's method",
+    "1e-9 mm; a rise shorter than 10 mm of girth may be passed over"};
+inline constexpr FoundWords run_worst_words{
+    {"g_run", "gap of the run that lies deepest in its verdict", "mm", gap_source,
+     gap_validity},
+    "the worst of the run's gaps against the window, narrowed by Brent's method; in a "
+    "good run the one nearest to leaving the window",
+    "1e-9 mm"};
+inline constexpr FoundWords run_end_words{
+    {"s_to", "girth on the sheer where the verdict changes or the side ends", "mm",
+     "derived: where the least or greatest gap passes 0 or a limit of the window",
+     "the window is the adhesive's: gap_min and gap_max"},
+    "the girth at which a gap passes a limit, bracketed between two sections",
+    "1e-6 mm"};
+inline constexpr FoundWords station_gap_words{
+    {"g", "gap at the row", "mm", gap_source, gap_validity},
+    "the normal of the hull face followed to the lip face, at depth 0, half the lap "
+    "and "
+    "the lap",
+    "1e-9 mm"};
+
+inline constexpr FoundWords sheer_girth_words{
+    {"s_row", "girth of a row on the sheer, from the start of its side", "mm",
+     "derived: arc length of the curve through the rows", girth_validity},
+    "the curve's arc length between rows, span by span, by Gauss quadrature",
+    "about 1e-12 of itself for the curve given"};
 
 enum class FitVerdict { Good, Tight, Wide, Interference };
 
@@ -65,7 +111,8 @@ struct Fit {
   Reach least_reach;
   GapAt greatest;
   Reach greatest_reach;
-  Length mean;  ///< by area of the hull face over the bond band
+  Length mean;           ///< by area of the hull face over the bond band
+  MeanParts mean_parts;  ///< what it is made of
   std::vector<FitRun> runs;
   std::vector<FitStation> stations;
   Checks checks;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "joint/layout_workings.h"
 #include "joint/space_limits.h"
 #include "joint/worded_length.h"
 
@@ -210,8 +211,10 @@ StretchReasons stretch_reasons(const Spacing& spacing,
     const double from = points[run.first];
     const double to = points[run.last];
     const std::size_t spaces = run.last - run.first;
-    reasons.runs.push_back({Length::mm(from), Length::mm(to), spaces,
-                            Length::mm((to - from) / static_cast<double>(spaces))});
+    PlainWorking work;
+    reasons.runs.push_back(
+        {Length::mm(from), Length::mm(to), spaces,
+         Length::mm(run_pitch(work, Length::mm(from), Length::mm(to), spaces))});
   }
   for (std::size_t i = 0; i < points.size(); ++i)
     reasons.because.push_back(

@@ -160,9 +160,9 @@ HoleAt hole_at(const HoleGround& ground, DrillStation station) {
   at.rules = rules_at(ground, at);
   at.reserve = reserve_of(job.schedule->fastener, at.station);
   if (!ground.loads) return at;
-  at.alone = fastener_row(job.joint, job.schedule->fastener, at.station,
-                          hole_neighbours(job.perimeter, stations, ground.hole),
-                          ground.loads->at(at.station.side, girth));
+  at.alone = fastener_row(
+      job.joint, job.schedule->fastener, at.station,
+      hole_neighbours(job.perimeter, stations, ground.hole, *ground.loads));
   at.bond = bond_place(job.joint, job.perimeter, *job.perimeter.side(at.station.side),
                        *ground.loads, girth);
   if (at.bond) judge(job.joint, *at.bond);

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdint>
 
+#include "joint/jig_workings.h"
 #include "joint/side_ends.h"
 
 namespace sheerlap {
@@ -96,7 +97,9 @@ std::vector<JigPiece> jig_pieces(const Perimeter& perimeter,
     JigPiece piece{segment, {}, {}, {}};
     for (std::size_t i = segment.first; i <= segment.last; ++i) {
       piece.holes.push_back(hole_of(plate, stations, segment, i));
-      piece.holes.back().above_edge = stations[i].edge_low + lip_trim;
+      PlainWorking work;
+      piece.holes.back().above_edge =
+          Length::mm(above_low_edge(work, stations[i].edge_low, lip_trim));
     }
     piece.chord = piece.holes.back().straight;
     if (segment.last > segment.first)

@@ -7,6 +7,7 @@
 #include <optional>
 #include <utility>
 
+#include "joint/jig_workings.h"
 #include "joint/tight_bends.h"
 
 namespace sheerlap {
@@ -41,7 +42,8 @@ bool parted(const PerimeterSide& side, Length from, Length to) {
 }
 
 Length piece_length(Length run, const JigRules& rules) {
-  return run + rules.bush + rules.bush;
+  PlainWorking work;
+  return Length::mm(length_of_piece(work, run, rules.bush));
 }
 
 Length longest_run(const JigRules& rules) {

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "joint/job_on_perimeter.h"
+#include "joint/job_reasons.h"
 #include "joint/strength_needs.h"
 #include "joint/strength_pitch.h"
 
@@ -183,6 +184,7 @@ Result<Job> work_out_estimated(Joint joint, Result<Perimeter> on, const Parts& p
   work_out_parts(job, tried, errors);
   if (!errors.empty()) return tl::unexpected(errors.release());
   job.checks = all_checks(job, lacking);
+  job.reasons = reasons_of(job);
   if (!no_strength.empty()) job.checks.push_back(strength_left_out(no_strength));
   return job;
 }
@@ -209,6 +211,7 @@ Result<Job> try_out(Joint joint) {
   input.joint = std::move(job->joint);
   input.perimeter = std::move(job->perimeter);
   input.checks = all_checks(input, lacking);
+  input.reasons = reasons_of(input);
   if (!no_strength.empty()) input.checks.push_back(strength_left_out(no_strength));
   return input;
 }

@@ -41,7 +41,8 @@ struct Job {
   std::optional<AdhesivePlan> adhesive;
   std::optional<Order> order;
   std::optional<Strength> strength;
-  Checks checks;  ///< of the perimeter and of every part, in that order
+  Explanations reasons;  ///< as `reasons_of` has them
+  Checks checks;         ///< of the perimeter and of every part, in that order
 };
 
 /// Works out the parts asked for and those they need.

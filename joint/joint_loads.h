@@ -36,10 +36,15 @@ class JointLoads {
   ///          has not; at "plate[N]", "deck_panel...": what its formula refuses
   static Result<JointLoads> of(const Joint& joint, const Perimeter& perimeter);
 
+  /// Where the load jumps, that of the hand that is loaded more.
   /// @param girth  on the drill line of the side
   JointLoad at(SideName side, Length girth) const;
+  /// The mean over a stretch of a side; at its place if it has no length.
+  JointLoad mean(SideName side, Length from, Length to) const;
   /// The causes that load a place, heat left out; those without effect there left out.
   std::vector<LoadShare> shares_at(SideName side, Length girth) const;
+  /// Those of them that load every place alike; the first of `shares_at`.
+  const std::vector<LoadShare>& all_round() const { return even_; }
   /// The girths on a side's drill line at which the load jumps.
   std::vector<Length> jumps_on(SideName side) const;
   /// How far a place is from where the joint ends; none if it ends nowhere.
@@ -60,7 +65,12 @@ class JointLoads {
     bool forward = true;  ///< its girth grows the way round
   };
 
+  enum class Hand { Before, After };
+
   const Side& side(SideName name) const;
+  JointLoad sum(SideName name, Length girth, Hand hand) const;
+  Hand heavier_hand(SideName name, Length girth) const;
+  static bool holds(const Piece& piece, Length girth, Hand hand);
   Errors add_stretches(const Joint& joint, const Perimeter& perimeter);
   Errors add_points(const Joint& joint, const Perimeter& perimeter);
   Errors add_girder(const HullGirder& girder);

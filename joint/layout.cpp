@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "joint/hole_reasons.h"
+#include "joint/layout_workings.h"
 #include "joint/limit_zones.h"
 #include "joint/space_limits.h"
 #include "joint/worded_length.h"
@@ -250,7 +251,6 @@ Result<Layout> layout(const Joint& joint,
       errors.insert(errors.end(), laid_out.error().begin(), laid_out.error().end());
       continue;
     }
-    result.count += laid_out->girths.size();
     result.largest_pitch = std::max(result.largest_pitch, laid_out->largest_pitch);
     if (laid_out->smallest_pitch > Length())
       result.smallest_pitch =
@@ -260,6 +260,8 @@ Result<Layout> layout(const Joint& joint,
     result.sides.push_back(std::move(*laid_out));
   }
   if (!errors.empty()) return tl::unexpected(std::move(errors));
+  PlainWorking work;
+  result.count = static_cast<std::size_t>(holes_of_all(work, result.sides));
   result.checks = layout_checks(result, judgement);
   return result;
 }

@@ -4,8 +4,17 @@
 #include "joint/gap_profile.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
+#include "joint/reasons/working.h"
 
 namespace sheerlap {
+
+/// How the area to be bonded is found.
+inline constexpr FoundWords bond_area_words{
+    {"A_bond", "area of the hull face over the bond band", "mm2",
+     "derived: integral over the hull face and the mitres at its corners",
+     "openings left out"},
+    "the integral of the hull face's area, span by span, by Gauss quadrature",
+    "about 1e-12 of itself for the faces given"};
 
 /// What a mean gap by area is made of: the mean is the first over the second. The area
 /// is that of the hull face over the bond band.
@@ -18,6 +27,25 @@ struct MeanParts {
     area_mm2 += more.area_mm2;
   }
 };
+
+/// The mean gap, mm.
+/// @param parts  of the whole joint
+template <class Working>
+auto mean_gap(Working& work, const MeanParts& parts) {
+  const auto I_g =
+      work.found({{"I_g", "gap times area over the bond band", "mm3",
+                   "derived: integral over the hull face and the mitres at its corners",
+                   "openings left out; outside the band nothing counts"},
+                  "the integral of the gap over the hull face, span by span, by Gauss "
+                  "quadrature",
+                  "about 1e-12 of itself for the faces given"},
+                 parts.gap_mm3);
+  const auto A_bond = work.found(bond_area_words, parts.area_mm2);
+  return work.figure({"g_mean", "mean gap over the bond band", "mm",
+                      "derived: the mean by area of the hull face",
+                      "negative gaps are counted as such"},
+                     I_g / A_bond);
+}
 
 /// The parts along one side, mitres left out.
 MeanParts side_mean_parts(const Joint& joint,

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "joint/fastener_order.h"
+#include "joint/order_workings.h"
 
 namespace sheerlap {
 namespace {
@@ -19,14 +20,12 @@ void add(Order& order, const OrderPart& part) {
 
 void add_totals(Order& order) {
   std::vector<std::string> unpriced;
-  for (const OrderLine& line : order.lines) {
-    if (line.total)
-      order.total = order.total.value_or(0) + *line.total;
-    else
-      unpriced.push_back(line.item);
-  }
-  if (!order.total) return;
-  order.per_boat = *order.total / static_cast<double>(order.boats);
+  for (const OrderLine& line : order.lines)
+    if (!line.total) unpriced.push_back(line.item);
+  if (unpriced.size() == order.lines.size()) return;
+  PlainWorking work;
+  order.total = order_total(work, order.lines);
+  order.per_boat = total_of_a_boat(work, *order.total, order.boats);
   if (!unpriced.empty())
     order.checks.push_back({"order.prices",
                             fmt::format("the total is without {}: no price is given",

@@ -264,10 +264,13 @@ Result<Perimeter> perimeter(const Joint& joint) {
       errors.insert(errors.end(), side.error().begin(), side.error().end());
       continue;
     }
-    result.sheer_length += side->sheer_length;
-    result.drill_line_length += side->drill_line_length;
     result.sides.push_back(std::move(*side));
   }
+  PlainWorking work;
+  result.sheer_length =
+      Length::mm(joint_length(work, result.sides, &PerimeterSide::sheer_length));
+  result.drill_line_length =
+      Length::mm(joint_length(work, result.sides, &PerimeterSide::drill_line_length));
   for (std::size_t i = 0; i < joint.openings.size(); ++i)
     if (joint.openings[i].stretch.side == SideChoice::Transom &&
         result.side(SideName::Transom) == nullptr && errors.empty())

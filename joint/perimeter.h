@@ -12,6 +12,7 @@
 #include "geometry/ruled_face.h"
 #include "joint/check.h"
 #include "joint/joint.h"
+#include "joint/reasons/working.h"
 #include "joint/side_line.h"
 
 namespace sheerlap {
@@ -35,6 +36,22 @@ struct InnerCorner {
   Length sheer_girth;  ///< on the sheer
 };
 
+inline constexpr std::string_view girth_validity =
+    "girth along the curve, not the chord; openings are measured across as if joined";
+
+/// How the lengths of a side are found.
+inline constexpr FoundWords sheer_length_words{
+    {"L_sheer", "girth of a side on the sheer", "mm",
+     "derived: arc length of the curve through the rows", girth_validity},
+    "the curve's arc length between rows, span by span, by Gauss quadrature",
+    "about 1e-12 of itself for the curve given"};
+inline constexpr FoundWords drill_length_words{
+    {"L_drill", "girth of a side on the drill line", "mm",
+     "derived: arc length of the line on the lip's outer face", girth_validity},
+    "the line's arc length, span by span, by Gauss quadrature; at corners to where the "
+    "neighbouring faces meet",
+    "about 1e-12 of itself for the faces given"};
+
 struct PerimeterSide {
   SideName name = SideName::Starboard;
   Length sheer_length;
@@ -48,6 +65,25 @@ struct PerimeterSide {
   SideLine hull_line;           ///< on the hull face at the drill line's depth
   std::vector<SpanPart> parts;  ///< of the sheer, openings left out
 };
+
+/// The sides' lengths together, mm.
+template <class Working>
+auto joint_length(Working& work,
+                  const std::vector<PerimeterSide>& sides,
+                  Length PerimeterSide::*length) {
+  typename Working::Number sum(0);
+  std::size_t number = 0;
+  for (const PerimeterSide& side : sides) {
+    const std::string letters = "L_" + std::to_string(++number);
+    const auto term =
+        work.given({letters, "girth of one side", "mm"}, (side.*length).in_mm(),
+                   Origin::of_joint("perimeter.sides"));
+    sum = number == 1 ? term : sum + term;
+  }
+  return work.figure({"L", "girth of the joint, all sides", "mm",
+                      "derived: the sides' lengths added", girth_validity},
+                     sum);
+}
 
 /// A knot of the sheer's curve: the row it comes from, and which hand.
 struct SheerKnot {

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <cstdint>
 
+#include "joint/setting_out_workings.h"
+
 namespace sheerlap {
 namespace {
 
@@ -38,33 +40,18 @@ double next_mark(const SideLine& drill_line, double from_mm, double setting_mm) 
   return (below + above) / 2;
 }
 
-Length rounded_to(Length length, Length step) {
-  return std::round(length / step) * step;
-}
-
-double sum(const std::vector<HoleError>& errors) {
-  double total = 0;
-  for (const HoleError& error : errors) total += error.off.in_mm();
-  return total;
-}
-
-double sum_of_squares(const std::vector<HoleError>& errors) {
-  double total = 0;
-  for (const HoleError& error : errors) total += error.off.in_mm() * error.off.in_mm();
-  return total;
-}
-
 SteppedRun stepped_run(const PerimeterSide& side, const LayoutRun& run, Length step) {
-  const auto spaces = static_cast<double>(run.spaces);
+  PlainWorking work;
   return {side.name, run,
           stepped_off(side.drill_line, run.from, run.pitch, run.spaces) - run.to,
-          spaces * (rounded_to(run.pitch, step) - run.pitch)};
+          Length::mm(rounded_error(work, run, step))};
 }
 
 }  // namespace
 
 Length exit_shift(Length stack, Angle out_of_square) {
-  return stack * std::tan(out_of_square.in_radians());
+  PlainWorking work;
+  return Length::mm(exit_shift_of(work, stack, out_of_square));
 }
 
 Length stepping_gain(Length setting, Length radius) {
@@ -101,15 +88,11 @@ ApartHoles apart_holes(const Joint& joint, const FastenerSpec& spec, Length gap)
       {"bit out of square in the lip", exit_shift(lip, bit_out_of_square), usual},
       {"bit out of square in the hull, over gap and lip",
        exit_shift(lip + std::max(gap, Length()), bit_out_of_square), usual}};
-  holes.off_worst =
-      Length::mm(std::hypot(sum(holes.along), sum(holes.across)) + sum(holes.leaning));
-  holes.off_root_sum =
-      Length::mm(std::sqrt(sum_of_squares(holes.along) + sum_of_squares(holes.across) +
-                           sum_of_squares(holes.leaning)));
-  // both holes of a fastener loose in both parts give way by half of the error
-  const double share = spec.hull_pilot ? 2 : 1;
-  holes.hole_worst = spec.diameter + share * holes.off_worst;
-  holes.hole_root_sum = spec.diameter + share * holes.off_root_sum;
+  PlainWorking work;
+  holes.off_worst = Length::mm(worst_off(work, holes));
+  holes.off_root_sum = Length::mm(root_sum_off(work, holes));
+  holes.hole_worst = Length::mm(hole_for(work, spec, holes.off_worst));
+  holes.hole_root_sum = Length::mm(hole_for(work, spec, holes.off_root_sum));
   return holes;
 }
 
@@ -124,7 +107,8 @@ SettingOut setting_out(const Joint& joint,
       if (run.spaces > 1)
         result.runs.push_back(
             stepped_run(*perimeter.side(side.name), run, joint.layout.round_to));
-  result.running = joint.layout.round_to / 2;
+  PlainWorking work;
+  result.running = Length::mm(running_error(work, joint.layout.round_to));
   const auto thickest =
       std::max_element(stations.begin(), stations.end(),
                        [](const DrillStation& one, const DrillStation& other) {

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "joint/bond_outside.h"
+#include "joint/strength_told.h"
 #include "joint/worded_length.h"
 
 namespace sheerlap {
@@ -90,7 +91,7 @@ Explanations all_reasons(const Joint& joint,
     const std::size_t worst = strength.fasteners.worst;
     append(reasons,
            fastener_reasons(joint, schedule.fastener, schedule.stations[worst],
-                            hole_neighbours(perimeter, schedule.stations, worst), loads,
+                            hole_neighbours(perimeter, schedule.stations, worst, loads),
                             "strength.fasteners." + schedule.stations[worst].mark));
   }
   append(reasons, load_sharing_reasons(joint, schedule.fastener, strength.sharing_place,
@@ -140,8 +141,9 @@ Result<Strength> strength(const Joint& joint,
   for (const Checks& more :
        {clamping_checks(joint, result.clamping), rule_checks(result.rules)})
     result.checks.insert(result.checks.end(), more.begin(), more.end());
-  result.reasons =
-      all_reasons(joint, perimeter, schedule, *loads, result, layout.largest_pitch);
+  result.reasons = strength_told(
+      all_reasons(joint, perimeter, schedule, *loads, result, layout.largest_pitch),
+      result);
   return result;
 }
 

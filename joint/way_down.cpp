@@ -13,8 +13,10 @@ EntryOfSide side_entry(const Perimeter& perimeter, const PerimeterSide& side) {
     for (const double u : {part.from_u, part.to_u}) {
       const Place place{part.span, u};
       const Length lap = Length::mm(perimeter.lip->lap_mm(place));
-      const Length clear = Length::mm(perimeter.lip->offset(place, lap.in_mm()).offset -
-                                      perimeter.hull->offset(place, 0).offset);
+      PlainWorking work;
+      const Length clear =
+          Length::mm(way_clear(work, perimeter.lip->offset(place, lap.in_mm()).offset,
+                               perimeter.hull->offset(place, 0).offset));
       greatest = std::max(greatest, clear);
       if (clear < entry.worst)
         entry = {clear, lap, side.name, side.sheer.girth_at(place)};

@@ -2,7 +2,14 @@
 
 #include <cstddef>
 
+#include "joint/reasons/term.h"
+
 namespace sheerlap {
+
+/// A number of packs in whole ones; an excess of less than 1e-9 of itself, which is
+/// rounding, needs no further one. In a working it reads "ceil(...)".
+double rounded_up(double packs);
+Term rounded_up(const Term& packs);
 
 /// `amount` in whole packs; an excess of less than 1e-9 of itself, which is rounding,
 /// needs no further one.

@@ -16,7 +16,8 @@ constexpr double reach_degrees = 15;  // of the rule of thumb
 }  // namespace
 
 Duration working_time(Duration time_at, double temperature_at, double temperature) {
-  return time_at * std::exp2((temperature_at - temperature) / 10);
+  PlainWorking work;
+  return Duration::minutes(time_to_work(work, time_at, temperature_at, temperature));
 }
 
 TimePlan time_plan(const Adhesive& adhesive,
@@ -25,16 +26,14 @@ TimePlan time_plan(const Adhesive& adhesive,
                    std::size_t fasteners) {
   assert(adhesive.working_time && shop.guns > 0 && shop.gun_rate > 0 &&
          shop.drivers > 0 && shop.screw_rate > 0);
+  PlainWorking work;
+  const TimeParts<double> parts = time_parts(work, shop, amounts, fasteners);
   TimePlan plan;
-  plan.dispensing =
-      Duration::minutes(amounts.boat.in_ml() / (shop.guns * shop.gun_rate));
-  const auto guns = static_cast<std::size_t>(shop.guns);
-  const std::size_t loads = (amounts.packs + guns - 1) / guns;
-  plan.pack_changes = static_cast<double>(loads - 1) * shop.pack_change;
-  plan.seating = shop.seat;
-  plan.driving = Duration::minutes(static_cast<double>(fasteners) /
-                                   (shop.drivers * shop.screw_rate));
-  plan.total = plan.dispensing + plan.pack_changes + plan.seating + plan.driving;
+  plan.dispensing = Duration::minutes(parts.dispensing);
+  plan.pack_changes = Duration::minutes(parts.pack_changes);
+  plan.seating = Duration::minutes(parts.seating);
+  plan.driving = Duration::minutes(parts.driving);
+  plan.total = Duration::minutes(parts.total);
   plan.working_time =
       working_time(*adhesive.working_time, adhesive.working_time_at, shop.temperature);
   return plan;

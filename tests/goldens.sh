@@ -38,7 +38,9 @@ near_numbers() {
     pattern = "-?[0-9]+(\\.[0-9]+)?(e[-+]?[0-9]+)?,?$"
     if (line != expected[FNR] && match(line, pattern)) {
       number = substr(line, RSTART); words = substr(line, 1, RSTART - 1)
-      if (match(expected[FNR], pattern) && words == substr(expected[FNR], 1, RSTART - 1)) {
+      comma = line ~ /,$/
+      if (match(expected[FNR], pattern) && comma == (expected[FNR] ~ /,$/) &&
+          words == substr(expected[FNR], 1, RSTART - 1)) {
         apart = number - substr(expected[FNR], RSTART)
         if (apart < 2e-6 && apart > -2e-6) line = expected[FNR]
       }

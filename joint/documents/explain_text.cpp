@@ -70,6 +70,9 @@ std::string working_text(const Reason& step) {
     return formula_text("", lead + value) +
            formula_text(std::string(such_that), step.formula.substr(such_that.size())) +
            formula_text("     that is ", step.numbers);
+  if (step.is_found())
+    return formula_text(lead, value) + indented("found: " + step.found, 2 * margin) +
+           indented("accuracy: " + step.accuracy, 2 * margin);
   std::string text = formula_text(lead, step.formula);
   if (step.numbers != step.formula && step.numbers != working_number(step.value))
     text += formula_text(under + "= ", step.numbers);
@@ -78,8 +81,8 @@ std::string working_text(const Reason& step) {
 
 /// What makes one step the same as another.
 std::string identity(const Reason& step) {
-  return fmt::format("{}\n{}\n{}\n{}", step.letters, step.formula, step.numbers,
-                     step.what);
+  return fmt::format("{}\n{}\n{}\n{}\n{}\n{}", step.letters, step.formula, step.numbers,
+                     step.found, working_number(step.value), step.what);
 }
 
 /// The blocks of one report, and what was said in those before.

@@ -17,9 +17,9 @@ Explanations hole_explanations(const Job& job, const std::string& mark) {
   assert(found != stations.end());
   const auto loads = JointLoads::of(job.joint, job.perimeter);
   assert(loads);  // the strength was worked with them
-  const auto index = static_cast<std::size_t>(found - stations.begin());
+  const auto hole = static_cast<std::size_t>(found - stations.begin());
   return fastener_reasons(job.joint, job.schedule->fastener, *found,
-                          hole_neighbours(job.perimeter, stations, index), *loads,
+                          hole_neighbours(job.perimeter, stations, hole, *loads),
                           "strength.fasteners." + mark);
 }
 

@@ -3,11 +3,10 @@
 #include <string>
 
 #include "joint/job.h"
-#include "joint/reasons/reason.h"
 
 namespace sheerlap {
 
-/// The workings of what one hole carries; none without the strength.
+/// The workings of one hole; none without the strength.
 /// @param job   with its schedule
 /// @param mark  of one of its holes
 Explanations hole_explanations(const Job& job, const std::string& mark);

@@ -96,7 +96,9 @@ std::string input_text(const Job& job, const NumberStyle& style) {
       fmt::format("{} {}, {} below the sheer", word_of(joint.fastener.kind),
                   joint.fastener.size, style.size_with_unit(joint.fastener.line)));
   add("pitch", fmt::format("{} to {}", style.size_with_unit(joint.layout.pitch_min),
-                           style.size_with_unit(joint.layout.pitch_max)));
+                           joint.layout.by_strength
+                               ? "what the strength allows"
+                               : style.size_with_unit(joint.layout.pitch_max)));
   add("places", fmt::format("{}, {}, {}, {}", counted(joint.zones.size(), "zone"),
                             counted(joint.keepouts.size(), "keep-out"),
                             counted(joint.places.size(), "fixed place"),

@@ -11,6 +11,7 @@
 #include "joint/documents/hole_text.h"
 #include "joint/documents/jigs_text.h"
 #include "joint/documents/layout_text.h"
+#include "joint/documents/options_text.h"
 #include "joint/documents/order_text.h"
 #include "joint/documents/perimeter_text.h"
 #include "joint/documents/result_json.h"
@@ -75,11 +76,38 @@ std::string body_of(Subject subject,
   return "";
 }
 
+/// The parts of the result that a report tells of.
+std::vector<std::string> parts_of(Subject subject) {
+  switch (subject) {
+    case Subject::Input:
+      return {"perimeter"};
+    case Subject::Fit:
+      return {"perimeter", "fit", "entry"};
+    case Subject::Adhesive:
+      return {"adhesive"};
+    case Subject::Layout:
+      return {"perimeter", "layout"};
+    case Subject::Schedule:
+      return {"schedule", "setting_out", "jigs"};
+    case Subject::Jigs:
+      return {"jigs"};
+    case Subject::Strength:
+      return {"strength"};
+    case Subject::Order:
+      return {"order"};
+    case Subject::Summary:
+      break;
+  }
+  return {""};
+}
+
 /// The workings behind a report.
-const Explanations& reasons_of(Subject subject, const Job& job) {
-  static const Explanations none;
-  const bool has_strength = subject == Subject::Strength || subject == Subject::Summary;
-  return has_strength && job.strength ? job.strength->reasons : none;
+Explanations reasons_behind(Subject subject, const Job& job) {
+  Explanations behind;
+  for (const std::string& part : parts_of(subject))
+    for (const Explanation& one : job.reasons)
+      if (one.figure.starts_with(part)) behind.push_back(one);
+  return behind;
 }
 
 std::string reasons_text(const Explanations& reasons,
@@ -108,10 +136,11 @@ std::string joined(std::string heading, const std::vector<std::string>& parts) {
 
 std::string report(Subject subject, const Job& job, const ReportStyle& style) {
   const NumberStyle numbers(style.unit, job.joint.layout.round_to);
-  return joined(heading(name_of(subject), job, style),
-                {body_of(subject, job, numbers, style.origin),
-                 check_list(job.checks, numbers), default_list(job.joint, numbers),
-                 reasons_text(reasons_of(subject, job), job, style), caution_list()});
+  return joined(
+      heading(name_of(subject), job, style),
+      {body_of(subject, job, numbers, style.origin), check_list(job.checks, numbers),
+       default_list(job.joint, numbers),
+       reasons_text(reasons_behind(subject, job), job, style), caution_list()});
 }
 
 std::string hole_report(const std::string& mark,
@@ -122,6 +151,14 @@ std::string hole_report(const std::string& mark,
                 {hole_text(job, mark, numbers),
                  explain_text(hole_explanations(job, mark), job.joint, style.origin),
                  caution_list()});
+}
+
+std::string options_report(const Candidates& candidates,
+                           const Job& job,
+                           const ReportStyle& style) {
+  const NumberStyle numbers(style.unit, job.joint.layout.round_to);
+  return joined(heading("fasteners and adhesives to choose from", job, style),
+                {options_text(candidates, job.joint, numbers), caution_list()});
 }
 
 std::vector<Document> documents(const Job& job, const ReportStyle& style) {

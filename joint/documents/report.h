@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "joint/candidates.h"
 #include "joint/documents/number_style.h"
 #include "joint/documents/origin_words.h"
 #include "joint/job.h"
@@ -41,6 +42,12 @@ std::string report(Subject subject, const Job& job, const ReportStyle& style);
 std::string hole_report(const std::string& mark,
                         const Job& job,
                         const ReportStyle& style);
+
+/// The fasteners and adhesives to choose from.
+/// @param candidates  of the job
+std::string options_report(const Candidates& candidates,
+                           const Job& job,
+                           const ReportStyle& style);
 
 /// A file of a job.
 struct Document {

@@ -67,10 +67,9 @@ Json result_object(const Job& job, const OriginWords& words_of) {
     result["order_total"] = number(job.order->total);
     result["order_per_boat"] = number(job.order->per_boat);
   }
-  if (job.strength) {
-    result["strength"] = strength_json(*job.strength);
-    result["explain"] = explanations_json(job.strength->reasons, job.joint, words_of);
-  }
+  if (job.strength) result["strength"] = strength_json(*job.strength);
+  if (!job.reasons.empty())
+    result["explain"] = explanations_json(job.reasons, job.joint, words_of);
   result["checks"] = checks_json(job.checks);
   return result;
 }

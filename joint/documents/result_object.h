@@ -7,6 +7,7 @@
 namespace sheerlap {
 
 /// The whole result as one object, for a caller that adds to it.
+/// @param words_of  where the user's values stand, for the workings
 Json result_object(const Job& job, const OriginWords& words_of = {});
 
 }  // namespace sheerlap

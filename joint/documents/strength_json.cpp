@@ -112,8 +112,13 @@ Json step_json(const Reason& step, const std::string& from) {
     json["from"] = from;
     return json;
   }
-  json["formula"] = step.formula;
-  json["numbers"] = step.numbers;
+  if (step.is_found()) {
+    json["found"] = step.found;
+    json["accuracy"] = step.accuracy;
+  } else {
+    json["formula"] = step.formula;
+    json["numbers"] = step.numbers;
+  }
   json["source"] = step.source;
   json["validity"] = step.validity;
   return json;
@@ -129,8 +134,13 @@ Json explanations_json(const Explanations& explanations,
     Json steps = Json::array();
     for (const Reason& step : one.steps)
       steps.push_back(step_json(step, origin_text(step.origin, joint, words_of)));
-    list.push_back(
-        {{"figure", one.figure}, {"what", one.what}, {"steps", std::move(steps)}});
+    Json tells = Json::array();
+    for (const Told& told : one.tells)
+      tells.push_back({{"path", told.path}, {"letters", told.letters}});
+    list.push_back({{"figure", one.figure},
+                    {"what", one.what},
+                    {"steps", std::move(steps)},
+                    {"tells", std::move(tells)}});
   }
   return list;
 }

@@ -22,7 +22,8 @@ template <class Number>
 PlasticLap<double> plain(const PlasticLap<Number>& bond) {
   const auto& lap = bond.lap;
   return {{value_of(lap.Ga), value_of(lap.Ea), value_of(lap.eta), value_of(lap.E),
-           value_of(lap.t), value_of(lap.nu), value_of(lap.k_b), value_of(lap.l)},
+           value_of(lap.t), value_of(lap.nu), value_of(lap.k_b), value_of(lap.l),
+           lap.strain},
           value_of(bond.tau_p),
           value_of(bond.g_p),
           bond.edge};

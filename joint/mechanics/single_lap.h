@@ -5,6 +5,12 @@
 
 namespace sheerlap {
 
+/// What of the laminates' turning strains the bond in shear.
+enum class BondStrain {
+  WithSlope,  ///< their faces' and the lap's own slope: equilibrium in full
+  OfFaces     ///< their faces' alone, for published check values; too low
+};
+
 /// A single lap of two equal adherends that bend as well as stretch, for each mm of
 /// width; of unequal ones the caller takes the thinner for both. Everything is > 0 but
 /// nu; a gap of 0 has no stress.
@@ -18,6 +24,7 @@ struct SingleLap {
   Number nu;   ///< Poisson's ratio of the laminate, 0 .. 0.5, no unit
   Number k_b;  ///< bending stiffness of the laminate over that of a plate of E, no unit
   Number l;    ///< length of the overlap, mm
+  BondStrain strain = BondStrain::WithSlope;
 };
 
 /// How the adherends are held where they leave the overlap.
@@ -64,6 +71,9 @@ EdgeLoads<typename Working::Number> edge_loads(
 }
 
 /// The terms of the shear stress at a pull of P.
+///
+/// The lap's own slope makes the arm of the bond's strain that of its force, so that r
+/// is squared in a.
 /// @source  derived: equilibrium of the overlap, the shear acting at mid-bond
 template <class Working>
 LapShearTerms<typename Working::Number> lap_shear_terms(
@@ -73,8 +83,10 @@ LapShearTerms<typename Working::Number> lap_shear_terms(
     const typename Working::Number& k) {
   using Number = typename Working::Number;
   const Number r = work.figure(single_lap_words::r, (lap.t + lap.eta) / lap.t);
-  const Number a =
-      work.figure(single_lap_words::a, 3 * (1 - power(lap.nu, 2)) * r / lap.k_b);
+  const Number bend = 3 * (1 - power(lap.nu, 2));
+  const Number a = work.figure(single_lap_words::a, lap.strain == BondStrain::WithSlope
+                                                        ? bend * power(r, 2) / lap.k_b
+                                                        : bend * r / lap.k_b);
   const Number om = work.figure(single_lap_words::om,
                                 sqrt(2 * lap.Ga / (lap.E * lap.t * lap.eta) * (1 + a)));
   const Number C0 =
@@ -86,8 +98,7 @@ LapShearTerms<typename Working::Number> lap_shear_terms(
 
 /// The peak of the shear stress, tau_max, in an elastic adhesive.
 ///
-/// The bond's strain is that of the adherends' faces; the slope of the lap itself is
-/// left out. To count it, r is to be squared in a: 15 % more for 3 mm on 5 mm.
+/// Without the lap's own slope it would be 15 % less for 3 mm on 5 mm.
 /// @param P  >= 0
 template <class Working>
 auto single_lap_shear(Working& work,
@@ -97,7 +108,8 @@ auto single_lap_shear(Working& work,
   const auto k = edge_loads(work, lap, P, edge).k;
   const auto terms = lap_shear_terms(work, lap, P, k);
   return work.figure(
-      single_lap_words::tau_max,
+      lap.strain == BondStrain::WithSlope ? single_lap_words::tau_max
+                                          : single_lap_words::tau_faces,
       terms.C0 + lap.Ga / terms.om * terms.g_end * coth(terms.om * lap.l / 2));
 }
 

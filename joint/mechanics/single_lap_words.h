@@ -16,6 +16,11 @@ inline constexpr std::string_view elastic =
     "elastic; equal adherends, long beyond the overlap; even bond; leaves out the end "
     "where the stress falls to 0";
 
+inline constexpr std::string_view elastic_slope =
+    "elastic; equal adherends, long beyond the overlap; even bond; counts the lap's "
+    "own "
+    "slope in the bond's strain; leaves out the end where the stress falls to 0";
+
 inline constexpr std::string_view elastic_shear =
     "elastic; equal adherends, long beyond the overlap; even bond; leaves out what the "
     "lap's own slope adds to the bond's strain, 15 % for a bond of 3 mm on laminates "
@@ -48,7 +53,9 @@ inline constexpr FigureWords C0 = {"C0", "shear stress in the middle of a long l
 inline constexpr FigureWords g_end = {"g_end", "slope of the shear strain at the ends",
                                       "1/mm", equilibrium, elastic};
 inline constexpr FigureWords tau_max = {"tau_max", "peak shear stress across the lap",
-                                        "N/mm2", equilibrium, elastic_shear};
+                                        "N/mm2", equilibrium, elastic_slope};
+inline constexpr FigureWords tau_faces = {"tau_max", "peak shear stress across the lap",
+                                          "N/mm2", equilibrium, elastic_shear};
 inline constexpr FigureWords M0 = {"M0", "moment at the edge of the overlap", "N mm/mm",
                                    equilibrium, elastic};
 inline constexpr FigureWords V0 = {"V0", "shear at the edge of the overlap", "N/mm",

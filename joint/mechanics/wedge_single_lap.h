@@ -35,7 +35,8 @@ WedgeGaps<typename Working::Number> wedge_gaps(
 
 /// The peak of the shear stress, at the thin end, tau_mw; or a little more.
 ///
-/// The eccentricity is that of the thick end. What the strains at the edges do is as in
+/// The eccentricity is that of the thick end, also in what the lap's own slope adds to
+/// the bond's strain. What the strains at the edges do is as in
 /// `wedge_slides.h`; C0 grows as the slide of a bond that is thicker further in.
 /// @param P  >= 0
 template <class Working>
@@ -48,8 +49,9 @@ auto wedge_single_lap_shear(Working& work,
   const auto& lap = wedge.lap;
   const auto [thin, thick] = wedge_gaps(work, wedge);
   const Number k = edge_loads(work, lap, P, edge).k;
-  const Number a = work.figure(
-      words::a, 3 * (1 - power(lap.nu, 2)) * (lap.t + thick) / (lap.t * lap.k_b));
+  const Number a =
+      work.figure(words::a, 3 * (1 - power(lap.nu, 2)) *
+                                power((lap.t + thick) / lap.t, 2) / lap.k_b);
   const Number K = work.figure(words::K, 2 * lap.Ga / (lap.E * lap.t) * (1 + a));
   const WedgeGap<Number> gap = {K, thin, thick, lap.l};
   const Number far = wedge_far_slide(work, gap, words::slides);

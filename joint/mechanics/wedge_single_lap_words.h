@@ -14,7 +14,7 @@ inline constexpr std::string_view source =
     "by the energy of the bond's shear";
 inline constexpr std::string_view validity =
     "elastic; equal adherends, long beyond the overlap; gap that changes evenly from "
-    "root to tip; leaves out what the lap's own slope adds to the bond's strain";
+    "root to tip; counts the lap's own slope in the bond's strain, at the thick end";
 inline constexpr std::string_view peel_source =
     "derived: beams on an elastic layer of changing thickness, by perturbation; its "
     "margin measured against finite elements";

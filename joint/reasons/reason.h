@@ -34,6 +34,22 @@ struct FigureWords {
   }
 };
 
+/// What is said of a figure that has no formula: one measured on the faces, or searched
+/// for. Every part is needed, as for `FigureWords`.
+struct FoundWords {
+  FigureWords figure;
+  std::string_view how;       ///< "the least of the gaps along ..."
+  std::string_view accuracy;  ///< "within 1e-9 mm for the faces given"
+
+  consteval FoundWords(FigureWords figure_,
+                       std::string_view how_,
+                       std::string_view accuracy_)
+      : figure(figure_), how(how_), accuracy(accuracy_) {
+    if (how.empty() || accuracy.empty())
+      throw "a figure is shown with all of its reason";
+  }
+};
+
 /// What is said of a number that a formula is given.
 struct GivenWords {
   std::string_view letters;
@@ -50,19 +66,28 @@ struct Origin {
   static Origin of_joint(std::string words_) { return {"", std::move(words_)}; }
 };
 
-/// One line of a working: a number given, or one worked out.
+/// One line of a working: a number given, one worked out, or one found.
 struct Reason {
   std::string letters;
   std::string what;
   std::string unit;
   double value = 0;
-  std::string formula;  ///< in letters; empty for a number that was given
+  std::string formula;  ///< in letters; empty for a number given or found
   std::string numbers;  ///< the same with the numbers put in
   std::string source;   ///< of the formula; empty for a number that was given
   std::string validity;
-  Origin origin;  ///< of a number that was given
+  Origin origin;              ///< of a number that was given
+  std::string found = {};     ///< how, of a number that has no formula
+  std::string accuracy = {};  ///< of a number that was found
 
-  bool is_given() const { return formula.empty(); }
+  bool is_found() const { return !found.empty(); }
+  bool is_given() const { return formula.empty() && found.empty(); }
+};
+
+/// A number of the result that a line of a working tells of.
+struct Told {
+  std::string path;     ///< in the result; "*" for any member of a list
+  std::string letters;  ///< of the line
 };
 
 /// The working of one figure of the result.
@@ -70,6 +95,8 @@ struct Explanation {
   std::string figure;         ///< its place in the result: "strength.bond.worst.peel"
   std::string what;           ///< in shop words, with the place
   std::vector<Reason> steps;  ///< in the order they are worked; the last is the figure
+  /// The numbers of the result that are had in this way: this one, and those like it.
+  std::vector<Told> tells = {};
 };
 
 using Explanations = std::vector<Explanation>;

@@ -75,6 +75,12 @@ Term power(const Term& base, double exponent) {
                       Term(exponent).bracketed(B::Whole), B::Power);
 }
 
+Term exp2(const Term& x) {
+  using B = Term::Binding;
+  return Term::joined(std::exp2(x.value_), Term(2), "^", x.bracketed(B::Whole),
+                      B::Power);
+}
+
 Term applied(const std::string& name,
              double value,
              const Term& first,
@@ -91,11 +97,15 @@ Term exp(const Term& x) { return applied("exp", std::exp(x.value()), x, nullptr)
 Term log(const Term& x) { return applied("ln", std::log(x.value()), x, nullptr); }
 Term sin(const Term& x) { return applied("sin", std::sin(x.value()), x, nullptr); }
 Term cos(const Term& x) { return applied("cos", std::cos(x.value()), x, nullptr); }
+Term tan(const Term& x) { return applied("tan", std::tan(x.value()), x, nullptr); }
 Term tanh(const Term& x) { return applied("tanh", std::tanh(x.value()), x, nullptr); }
 Term abs(const Term& x) { return applied("abs", std::abs(x.value()), x, nullptr); }
 Term ceil(const Term& x) { return applied("ceil", std::ceil(x.value()), x, nullptr); }
 Term floor(const Term& x) {
   return applied("floor", std::floor(x.value()), x, nullptr);
+}
+Term round(const Term& x) {
+  return applied("round", std::round(x.value()), x, nullptr);
 }
 Term coth(const Term& x) { return applied("coth", coth(x.value()), x, nullptr); }
 Term sech(const Term& x) { return applied("sech", sech(x.value()), x, nullptr); }

@@ -33,6 +33,8 @@ class Term {
   friend Term operator/(const Term& left, const Term& right);
   /// A power; `power(x, 0.25)` reads "x^0.25".
   friend Term power(const Term& base, double exponent);
+  /// A power of two, "2^x".
+  friend Term exp2(const Term& x);
   /// A function by its name: "name(a, b)".
   /// @param second  null for a function of one argument
   friend Term applied(const std::string& name,
@@ -60,14 +62,17 @@ class Term {
 
 Term sqrt(const Term& x);
 Term exp(const Term& x);
+Term exp2(const Term& x);
 /// The natural logarithm, written "ln(x)".
 Term log(const Term& x);
 Term sin(const Term& x);
 Term cos(const Term& x);
+Term tan(const Term& x);
 Term tanh(const Term& x);
 Term abs(const Term& x);
 Term ceil(const Term& x);
 Term floor(const Term& x);
+Term round(const Term& x);
 Term min(const Term& left, const Term& right);
 Term max(const Term& left, const Term& right);
 /// 1/tanh(x).
@@ -82,10 +87,13 @@ using std::abs;
 using std::ceil;
 using std::cos;
 using std::exp;
+using std::exp2;
 using std::floor;
 using std::log;
+using std::round;
 using std::sin;
 using std::sqrt;
+using std::tan;
 using std::tanh;
 inline double min(double left, double right) { return std::min(left, right); }
 inline double max(double left, double right) { return std::max(left, right); }

@@ -33,6 +33,7 @@ class PlainWorking {
   Number given(const GivenWords&, double value, const Origin&) { return value; }
   Number sought(std::string_view, double value) { return value; }
   Number figure(const FigureWords&, Number value) { return value; }
+  Number found(const FoundWords&, double value) { return value; }
   /// @param equation  a function of the root, called for its text alone
   template <class Function>
   Number solved(const FigureWords&, double root, const Function&) {
@@ -53,6 +54,8 @@ class WrittenWorking {
   }
   /// A figure by its formula.
   Number figure(const FigureWords& words, const Number& formula);
+  /// A figure that was measured on the faces or searched for.
+  Number found(const FoundWords& words, double value);
   /// A figure that meets an equation.
   template <class Function>
   Number solved(const FigureWords& words, double root, const Function& equation) {
@@ -71,6 +74,7 @@ class WrittenWorking {
                  double value,
                  std::string formula,
                  std::string numbers);
+  Number kept(Reason reason);
 
   std::vector<Reason> steps_;  ///< each letter once
 };

@@ -16,6 +16,7 @@
 #include "joint/sheets/joint_page_head.h"
 #include "joint/sheets/joint_page_holes.h"
 #include "joint/sheets/joint_page_plan.h"
+#include "joint/sheets/joint_page_strength.h"
 #include "joint/sheets/joint_page_table.h"
 #include "joint/sheets/joint_page_words.h"
 #include "joint/sheets/short_text.h"
@@ -46,11 +47,11 @@ std::string head(const Job& job, const SheetStyle& style) {
       "http-equiv=\"Content-Security-Policy\" content=\"{}\">\n<meta name=\"viewport\" "
       "content=\"width=device-width, initial-scale=1\">\n<link rel=\"icon\" "
       "href=\"data:,\">\n<title>{}: the "
-      "joint</title>\n<style>\n{}{}</style>\n<style "
+      "joint</title>\n<style>\n{}{}{}</style>\n<style "
       "id=\"paper-hull\">@page {{ @bottom-center {{ content: \"hull number "
       "________________\"; font: 7.5pt sans-serif; }} }}</style>\n</head>\n",
       content_policy, html_text(job.joint.title), joint_page_css,
-      paper_rules(job, style));
+      joint_page_strength_css, paper_rules(job, style));
 }
 
 std::string header(const Job& job, const SheetStyle& style) {
@@ -63,7 +64,8 @@ std::string header(const Job& job, const SheetStyle& style) {
       style.report.date
           ? "<p class=\"date\">" + html_text(*style.report.date) + "</p>\n"
           : "",
-      kind, html_text(verdict_line(job.checks)), page_links);
+      kind, html_text(verdict_line(job.checks)),
+      fmt::format(fmt::runtime(page_links), job.strength ? strength_link : ""));
 }
 
 std::string plan_section(const Job& job,
@@ -147,7 +149,8 @@ std::string scripts(const Json& data) {
                   script_json(data));
   for (const auto script :
        {joint_page_record_js, joint_page_section_js, joint_page_choice_js,
-        joint_page_reading_js, joint_page_filter_js, joint_page_controls_js})
+        joint_page_reading_js, joint_page_filter_js, joint_page_controls_js,
+        joint_page_strength_js})
     html += fmt::format("<script>\n{}</script>\n", script);
   return html;
 }
@@ -162,6 +165,7 @@ Result<std::string> joint_page(const Job& job, const SheetStyle& style) {
                      plan_section(job, holes, numbers);
   html += "<div class=\"beside\">\n" + chart_section(job, holes, numbers);
   html += fmt::format(fmt::runtime(hole_panel), numbers.unit_name()) + "</div>\n";
+  html += strength_section(job, numbers);
   html += schedule_section(job, holes, numbers) + "</main>\n" + std::string(chosen_bar);
   return html + scripts(page_data(job, holes, numbers)) + "</body>\n</html>\n";
 }

@@ -3,13 +3,15 @@
 // focus goes from hole to hole by the arrow keys.
 
 const byId = (id) => document.getElementById(id);
+/** Whether a hole's part is a row of a table: of the schedule, or of the fasteners' use. */
+const isRow = (part) => part.tagName === 'TBODY' || part.tagName === 'TR';
 const holes = new Map(page.holes.map((hole, index) => [hole.mark, {...hole, index, parts: []}]));
 for (const part of document.querySelectorAll('.hole[data-mark]'))
   holes.get(part.dataset.mark).parts.push(part);
 for (const hole of holes.values()) {
   hole.row = hole.parts.find((part) => part.tagName === 'TBODY');
   hole.cells = [...hole.row.rows[0].cells];
-  hole.names = hole.parts.filter((part) => part !== hole.row)
+  hole.names = hole.parts.filter((part) => !isRow(part))
     .map((part) => [part, part.getAttribute('aria-label')]);
 }
 const columns = [...byId('schedule-table').tHead.rows[0].cells].map((cell) => ({
@@ -27,7 +29,7 @@ function cellText(hole, name) {
 function wordsOf(hole, kind) { return hole.row.querySelector(`.${kind}`)?.textContent ?? ''; }
 
 /** What takes the focus of a hole's part. */
-function focusOf(part) { return part.tagName === 'TBODY' ? part.querySelector('.mark') : part; }
+function focusOf(part) { return isRow(part) ? part.querySelector('.mark') : part; }
 
 /** Makes a part the one of its group that Tab comes to. */
 function setStop(part) {
@@ -39,10 +41,10 @@ function setStop(part) {
 /** Scrolls what scrolls around a part, and not the page, so that the part is seen. */
 function showWithin(part) {
   const sheet = part.closest('.sheet'), box = part.getBoundingClientRect(), frame = sheet.getBoundingClientRect();
-  const head = part.tagName === 'TBODY' ? byId('schedule-table').tHead.offsetHeight : 0;
+  const head = isRow(part) ? part.closest('table').tHead.offsetHeight : 0;
   if (box.top < frame.top + head || box.bottom > frame.bottom)
     sheet.scrollTop += box.top - frame.top - (frame.height + head - box.height) / 2;
-  if (part.tagName !== 'TBODY' && (box.left < frame.left || box.right > frame.right))
+  if (!isRow(part) && (box.left < frame.left || box.right > frame.right))
     sheet.scrollLeft += box.left - frame.left - frame.width / 2;
 }
 
@@ -136,7 +138,7 @@ function onKey(event) {
     const next = partByKey(event.key, parts, parts.indexOf(part));
     if (!next) return;
     setStop(next);
-    focusOf(next).focus({preventScroll: next.tagName === 'TBODY'});
+    focusOf(next).focus({preventScroll: isRow(next)});
     showWithin(next);
   }
   event.preventDefault();

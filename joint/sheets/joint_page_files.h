@@ -13,5 +13,7 @@ extern const std::string_view joint_page_choice_js;
 extern const std::string_view joint_page_reading_js;
 extern const std::string_view joint_page_filter_js;
 extern const std::string_view joint_page_controls_js;
+extern const std::string_view joint_page_strength_css;
+extern const std::string_view joint_page_strength_js;
 
 }  // namespace sheerlap

@@ -74,13 +74,17 @@ function filterRows() {
   const {found, says} = search(byId('filter-text').value, among);
   const fits = new Set(found);
   for (const hole of holes.values()) {
-    for (const part of hole.parts) part.classList.toggle('aside', !fits.has(hole));
-    hole.row.hidden = !fits.has(hole);
+    for (const part of hole.parts) {
+      part.classList.toggle('aside', !fits.has(hole));
+      if (isRow(part)) part.hidden = !fits.has(hole);
+    }
   }
   const lost = chosen !== null && holes.get(chosen).row.hidden ? `; ${chosen}, the chosen one, is not among them` : '';
   byId('filter-count').textContent = `${fits.size} of ${holes.size} holes shown${says === '' ? '' : `, ${says}`}${lost}`;
-  const rows = shownParts(byId('schedule-table'));
-  if (rows.length > 0 && !rows.some((row) => focusOf(row).tabIndex === 0)) setStop(rows[0]);
+  for (const table of document.querySelectorAll('table.roving')) {
+    const rows = shownParts(table);
+    if (rows.length > 0 && !rows.some((row) => focusOf(row).tabIndex === 0)) setStop(rows[0]);
+  }
 }
 
 function startFilter() {

@@ -8,7 +8,7 @@ const char* const page_links = R"html(<nav aria-label="On this page">
 <a href="#plan">Plan</a>
 <a href="#charts">Gap and beads</a>
 <a href="#hole" class="scripted">Chosen hole</a>
-<a href="#schedule">Drilling schedule</a>
+{}<a href="#schedule">Drilling schedule</a>
 </nav>
 )html";
 
@@ -126,6 +126,61 @@ const char* const chosen_bar =
 <a href="#hole">Details</a>
 <button type="button" data-step="1" aria-label="Next hole">▶</button>
 </div>
+)html";
+
+const char* const strength_link = "<a href=\"#strength\">Strength</a>\n";
+
+const char* const strength_start =
+    R"html(<section id="strength" aria-labelledby="strength-name">
+<h2 id="strength-name">Strength</h2>
+)html";
+
+const char* const strength_hint =
+    R"html(<p class="hint">Use = limit load × factor / capacity, and 1 is all there is. Bond and
+fasteners are each worked for the whole load and never added. These figures are for the naval
+architect and the class or flag authority to judge; the adhesive’s data sheet goes before any of
+them. strength.pdf is the same as a calculation on paper, with all its reasons.</p>
+)html";
+
+const char* const use_legend =
+    R"html(<p class="hint">Girth along the sheer, starboard and port from
+the bow datum aft, the transom from its starboard corner. Heavy long dashes: the limit, 1. The ring is
+the worst place; fine dots across: the load jumps. A use beyond the chart is drawn at its top.</p>
+<ul class="legend">
+<li><svg viewBox="0 0 44 14" aria-hidden="true"><path class="use-line" d="M0 7H44"/></svg> adhesive in shear gives first</li>
+<li><svg viewBox="0 0 44 14" aria-hidden="true"><path class="use-line peel" d="M0 7H44"/></svg> adhesive in peel</li>
+<li><svg viewBox="0 0 44 14" aria-hidden="true"><path class="use-line plies" d="M0 7H44"/></svg> laminate between its plies</li>
+<li><svg viewBox="0 0 44 14" aria-hidden="true"><path class="use-line through" d="M0 7H44"/></svg> laminate through its thickness</li>
+<li>X: no bond line</li>
+</ul>
+)html";
+
+const char* const use_table_words =
+    R"html(<h3 id="use-name">Use of the fasteners by hole, the bond gone</h3>
+<p class="hint">Lengths in {}, forces in N; the girth runs on the drill line, lip’s outer face. !: over
+1. –: does not apply. <span class="scripted">A hole chosen here is chosen in all, and the filters of
+the schedule hold here too.</span></p>
+<div class="controls scripted"><button type="button" id="use-order" aria-pressed="false">Worst first</button></div>
+<div class="sheet table" id="use-sheet" tabindex="0" role="region" aria-labelledby="use-name">
+)html";
+
+const char* const rules_words =
+    R"html(<h3 id="rules-name">Published rules beside this joint</h3>
+<p class="hint">Whether the joint has to keep a rule is for its naval architect or class to say. Held
+to: named in the joint file, [strength] rules. <span class="print-only">Those that do not apply are
+left out on paper here; strength.pdf has them all.</span></p>
+<div class="sheet table" id="rules-sheet" tabindex="0" role="region" aria-labelledby="rules-name">
+<table id="rules-table" class="small"><thead><tr><th scope="col" class="words">state</th>
+<th scope="col" class="words">what it asks</th><th scope="col">asks, {0}</th>
+<th scope="col" class="words">what the joint has</th><th scope="col">has, {0}</th>
+<th scope="col">margin, {0}</th><th scope="col" class="words">source, and how surely known</th>
+<th scope="col" class="words">notes</th></tr></thead><tbody>
+)html";
+
+const char* const reasons_words = R"html(<div class="reasons">
+<h3>Reasons</h3>
+<p class="hint">Lengths in mm, forces in N, stresses in N/mm2; six digits shown. Yours: the joint
+file’s value at that address. A line without a source has that of the line before.</p>
 )html";
 
 }  // namespace sheerlap

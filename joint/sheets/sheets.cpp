@@ -10,6 +10,7 @@
 #include "joint/sheets/pattern_dxf.h"
 #include "joint/sheets/pattern_svg.h"
 #include "joint/sheets/sequence_sheet.h"
+#include "joint/sheets/strength_sheet.h"
 #include "joint/sheets/strip_content.h"
 #include "joint/sheets/strip_roll.h"
 #include "joint/sheets/strip_sheet.h"
@@ -78,6 +79,8 @@ const std::vector<Sheet>& all_sheets() {
        order_workbook},
       {"sequence.pdf", [](const Job& job) { return job.schedule.has_value(); },
        sequence_sheet},
+      {"strength.pdf", [](const Job& job) { return job.strength.has_value(); },
+       strength_sheet},
       strip_of<SideName::Starboard>(),
       strip_of<SideName::Port>(),
       strip_of<SideName::Transom>(),

@@ -12,7 +12,10 @@ using boost::test_tools::tolerance;
 
 /// A brittle paste in a thin bond.
 PlasticLap<double> brittle_lap(double eta = 0.5) {
-  return {{1000, 2700, eta, 8000, 5, 0.3, 1, 80}, 25, 0.05, EdgeMoment::Turning};
+  return {{1000, 2700, eta, 8000, 5, 0.3, 1, 80, BondStrain::OfFaces},
+          25,
+          0.05,
+          EdgeMoment::Turning};
 }
 
 /// A tough paste in a thick bond.

@@ -33,6 +33,9 @@ BOOST_AUTO_TEST_CASE(brackets_stand_where_the_order_of_working_asks_for_them) {
       {a * -2, "a*(-2)", "2*(-2)", -4},
       {sqrt(a * b), "sqrt(a*b)", "sqrt(2*3)", std::sqrt(6)},
       {max(a, b + c), "max(a, b + c)", "max(2, 3 + 5)", 8},
+      {exp2((a - b) / 2), "2^((a - b)/2)", "2^((2 - 3)/2)", std::sqrt(0.5)},
+      {tan(a), "tan(a)", "tan(2)", std::sin(2) / std::cos(2)},
+      {round(c / a), "round(c/a)", "round(5/2)", 3},
       {log(a * b), "ln(a*b)", "ln(2*3)", std::log(6)},
       {coth(a) - csch(a), "coth(a) - csch(a)", "coth(2) - csch(2)", std::tanh(1)},
   };

@@ -50,11 +50,26 @@ BOOST_AUTO_TEST_CASE(a_line_that_stands_already_is_not_written_twice) {
   BOOST_TEST(work.steps().size() == 4U);
 }
 
+BOOST_AUTO_TEST_CASE(a_number_that_was_found_says_how_and_how_well) {
+  constexpr FoundWords words{
+      {"g", "gap", "mm", "derived: along the normal", "as drawn"},
+      "the normal followed to the face",
+      "1e-9 mm"};
+  WrittenWorking work;
+  BOOST_TEST((2 * work.found(words, 3)).numbers() == "2*3");
+  const Reason& found = work.steps().front();
+  BOOST_TEST((found.is_found() && !found.is_given()));
+  BOOST_TEST(found.found == "the normal followed to the face");
+  BOOST_TEST(found.accuracy == "1e-9 mm");
+  BOOST_TEST(found.source == "derived: along the normal");
+  BOOST_TEST(PlainWorking().found(words, 3) == 3);
+}
+
 BOOST_AUTO_TEST_CASE(a_number_that_is_sought_is_written_once_it_is_solved) {
   WrittenWorking work;
   const Term P = work.sought("P", 6);
-  const Term tau =
-      work.figure({"tau", "stress", "N/mm2", "derived: load over length", "any"}, P / 2);
+  const Term tau = work.figure(
+      {"tau", "stress", "N/mm2", "derived: load over length", "any"}, P / 2);
   BOOST_TEST(work.steps().size() == 1U);
   work.solved({"P", "load that strains it", "N/mm", "derived: as asked", "any"}, 6,
               [&](const auto&) {

@@ -431,6 +431,70 @@ def keyboard(browser, boat):
     same(reached, 0, "controls that Tab does not come to")
 
 
+def use_words(use):
+    return f"{use:.3f}" + (" !" if use > 1 else "")
+
+
+def strength(browser, boat):
+    """The section's figures are those of the result; its rows are chosen, filtered and put in
+    order as holes are; the reasons fold."""
+    result = boat.result["strength"]
+    bond, rows = result["bond"]["worst"], result["fasteners"]
+    hole = max(rows, key=lambda row: row["utilisation"])
+    boxes = browser.run("return [...document.querySelectorAll('.use-box')].map((one) => one.textContent)")
+    for text, one, more in zip(boxes, (bond, hole), (bond["mode"], hole["mark"])):
+        state = "PASS" if one["utilisation"] <= 1 else "FAIL"
+        check(f"{state}: use {one['utilisation']:.3f} of 1" in text and more in text, f"the verdict says {text}")
+    same(len(boxes), 2, "verdicts")
+    drawn = """return [...document.querySelectorAll('#use-table tr.hole')].filter((row) => row.offsetHeight > 0)
+      .map((row) => [row.dataset.mark, row.cells[1].textContent, row.cells[13].textContent])"""
+    wants = [[row["mark"], use_words(row["utilisation"]), row["governing"]] for row in rows]
+    same(browser.run(drawn), wants, "rows of the fasteners' use")
+    browser.click("#use-order")
+    # uses that differ by rounding only are alike, and keep the order of the schedule
+    uses = {row["mark"]: round(row["utilisation"], 6) for row in rows}
+    ordered = sorted(wants, key=lambda row: -uses[row[0]])
+    same(browser.run(drawn), ordered, "the worst first")
+    browser.click("#use-order")
+    same(browser.run(drawn), wants, "in the order of the schedule again")
+    browser.click("#use-table [data-mark='T02'] button")
+    is_chosen(browser, "T02", "in the table of use")
+    same(browser.run("return [...document.querySelectorAll('#use-table .chosen')].map((one) => one.dataset.mark)"),
+         ["T02"], "the row of use that is chosen")
+    browser.click(".plan [data-mark='S12'] .dot")
+    same(browser.run("return [...document.querySelectorAll('#use-table .chosen')].map((one) => one.dataset.mark)"),
+         ["S12"], "a hole chosen in the plan")
+    set_control(browser, "filter-side", "transom")
+    same([row[0] for row in browser.run(drawn)], [row[0] for row in wants if row[0][0] == "T"], "filtered rows")
+    set_control(browser, "filter-side", "")
+    same(browser.run("return document.querySelectorAll('.chart.use').length"),
+         len({point["side"] for point in result["bond"]["along"]}), "charts of use")
+    check(f"worst, {bond['utilisation']:.3f}" in browser.run(
+        "return [...document.querySelectorAll('.chart.use')].map((one) => one.textContent).join()"),
+          "the worst place is marked")
+    worked = browser.run("""return [...document.querySelectorAll('#strength details')].map((one) =>
+      [one.querySelector('summary code').textContent, one.open, one.textContent])""")
+    same([figure for figure, _, _ in worked], [one["figure"] for one in boat.result["explain"]], "reasons")
+    for (figure, is_open, text), one in zip(worked, boat.result["explain"]):
+        check(not is_open, f"the reason of {figure} is folded")
+        for step in one["steps"]:
+            check(step.get("formula", step.get("address", step.get("from"))) in text,
+                  f"the reason of {figure} does not show {step['letters']}")
+    same(browser.run("return document.querySelectorAll('#rules-table tbody tr').length"), len(result["rules"]),
+         "rows of rules")
+    browser.click("#strength details summary")
+    same(browser.run("return document.querySelector('#strength details').open"), True, "a reason unfolds")
+
+
+def no_strength(browser, program, work):
+    boat = Boat(program, work, "pram", boat="pram")
+    check("strength" not in boat.result, "the pram has no strength")
+    browser.go(boat.url)
+    same(browser.run("return document.querySelectorAll('#strength, a[href=\"#strength\"]').length"), 0,
+         "a section of the strength without one")
+    quiet(browser, "without a strength")
+
+
 def prints(browser, boat, work):
     hull(browser, PRINTED_HULL)
     browser.click("#schedule-table [data-mark='S13'] input")
@@ -449,8 +513,11 @@ def prints(browser, boat, work):
               f"printed page {number} does not say of which hull it is and how far")
         lines = [line for line in page.splitlines() if line.strip() != ""]
         check(len(lines) > 15, f"printed page {number} is mostly empty: {lines}")
-    # one each of checks, plan, charts and chosen hole; 20 holes at least a page of schedule
-    check(len(pages) <= 4 + -(-len(boat.holes) // 20), f"{len(pages)} pages are printed")
+    # one each of checks, plan, charts and chosen hole; 20 holes at least a page of schedule;
+    # of the strength two of verdict and charts, one a 40 holes, three of rules and notes
+    most = 4 + -(-len(boat.holes) // 20) + 2 + -(-len(boat.holes) // 40) + 3
+    check(len(pages) <= most, f"{len(pages)} pages are printed, not {most} at most")
+    check(f"use {boat.result['strength']['bond']['worst']['utilisation']:.3f} of 1" in text, "the use is printed")
     schedule = text[text.index("Drilling schedule"):]
     check("are on the drill sheets" in schedule, "what paper leaves out is told of")
     check("chord, mm" not in schedule and "skew, degrees" not in schedule, "columns for the screen are printed")
@@ -529,7 +596,8 @@ def main(program):
         downloads = work / "downloads"
         downloads.mkdir()
         boat = Boat(program, work, "boat")
-        check(boat.page.stat().st_size < 400_000, f"the page has {boat.page.stat().st_size} bytes")
+        # a third of it the strength with all its workings
+        check(boat.page.stat().st_size < 550_000, f"the page has {boat.page.stat().st_size} bytes")
         same(Boat(program, work, "again").page.read_bytes(), boat.page.read_bytes(), "the page of a second run")
         browser = Browser(downloads)
         try:
@@ -539,6 +607,7 @@ def main(program):
             choosing(browser, boat)
             filters(browser, boat)
             searches(browser, boat)
+            strength(browser, boat)
             remarks(browser, boat)
             typed_and_left(browser, boat)
             ticks_and_readings(browser, boat)
@@ -553,6 +622,7 @@ def main(program):
             narrow(browser, boat)
             quiet(browser, "the page by keys")
             hostile(browser, program, work)
+            no_strength(browser, program, work)
         finally:
             browser.close()
     print("joint.html: holes, choice, filters, ticks, readings, keys, print and hostile text as they should be")
