@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "joint/bond_heat.h"
 #include "joint/gap_profile.h"
@@ -82,8 +83,13 @@ Result<std::vector<BondPoint>> bond_places(const Joint& joint,
                     side_word(side.name), side.sheer.girth_at(*lost).in_mm()));
   std::stable_sort(points.begin(), points.end(),
                    [](const auto& a, const auto& b) { return a.girth < b.girth; });
-  const auto same = [](const BondPoint& a, const BondPoint& b) {
-    return a.girth == b.girth && a.gap_top == b.gap_top && a.gap_low == b.gap_low;
+  // a smooth knot is met from both sides, alike but for rounding
+  const auto close = [](Length a, Length b) {
+    return std::abs((a - b).in_mm()) < 1e-9;
+  };
+  const auto same = [&](const BondPoint& a, const BondPoint& b) {
+    return close(a.girth, b.girth) && close(a.gap_top, b.gap_top) &&
+           close(a.gap_low, b.gap_low);
   };
   points.erase(std::unique(points.begin(), points.end(), same), points.end());
   return points;

@@ -62,9 +62,10 @@ Beside beside(const PerimeterSide& side,
     return before ? girth - other : other - girth;
   };
   Length border = before ? Length() : side.drill_line_length;
+  // a hole on a border goes by what lies beyond it
   for (const Length one : borders_of(side)) {
-    if (before && one <= girth) border = std::max(border, one);
-    if (!before && one >= girth) border = std::min(border, one);
+    if (before && one < girth) border = std::max(border, one);
+    if (!before && one > girth) border = std::min(border, one);
   }
   const bool first = before ? hole == 0 : hole + 1 == stations.size();
   const DrillStation* next = first ? nullptr : &stations[before ? hole - 1 : hole + 1];

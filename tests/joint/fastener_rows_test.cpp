@@ -89,6 +89,13 @@ BOOST_AUTO_TEST_CASE(a_hole_on_the_centreline_carries_both_halves) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(a_hole_on_a_corner_carries_its_part_of_both_sides) {
+  // derived: the corner within starboard is at 1008
+  const auto rows = rows_of(example({2, 0, 0}),
+                            layout_at({{SideName::Starboard, {508, 1008, 1208}}}));
+  BOOST_TEST(rows[1].tributary.in_mm() == 250 + 100, tolerance(1e-9));
+}
+
 BOOST_AUTO_TEST_CASE(a_whole_joint_has_the_capacities_worked_elsewhere) {
   // derived: M1 in an independent script; dry, so that nothing is taken off
   Joint joint = example({1, 0, 0});

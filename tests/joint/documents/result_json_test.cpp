@@ -99,7 +99,7 @@ BOOST_AUTO_TEST_CASE(workings_say_where_their_numbers_are_from) {
   const Json told = Json::parse(result_json(
       sample_job(), [](const std::string&) { return "yours: joint.toml:31"; }));
   const Json steps = told["explain"][0]["steps"];
-  BOOST_TEST(keys(told["explain"][0]) == "figure,what,steps");
+  BOOST_TEST(keys(told["explain"][0]) == "figure,what,steps,tells");
   BOOST_TEST(keys(steps[0]) == "letters,what,value,unit,address,from");
   BOOST_TEST(steps[0]["from"] == "yours: joint.toml:31");
   BOOST_TEST(keys(steps[1]) ==
@@ -114,6 +114,7 @@ BOOST_AUTO_TEST_CASE(parts_that_were_not_worked_out_are_left_out) {
   job.schedule.reset();
   job.order.reset();
   job.strength.reset();
+  job.reasons.clear();
   BOOST_TEST(keys(Json::parse(result_json(job))) ==
              "format,title,defaults,perimeter,checks");
 }

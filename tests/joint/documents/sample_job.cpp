@@ -181,6 +181,7 @@ Job sample_job() {
   job.adhesive = sample_adhesive();
   job.order = sample_order();
   job.strength = sample_strength();
+  job.reasons = job.strength->reasons;
   job.checks = {{"fit.gap_min", "least gap, on starboard", 0.6, 1, "mm",
                  CheckState::Fail, "the data sheet"},
                 {"adhesive.time", "time from first bead", 31, 50, "min",
