@@ -81,7 +81,10 @@ const std::vector<CommandWords>& all_commands() {
       {Command::Job, "job", "JOINT.toml", "all of these, every document into a folder",
        "Works out everything the joint file has the tables for, prints the summary and "
        "writes the reports, CSV files and result.json into the folder of --out: all of "
-       "them or none. Other files there are left alone."}};
+       "them or none. Other files there are left alone."},
+      {Command::Record, "record", "WORD DB", "boats built: add, list, show, chart",
+       "Keeps the gap readings of boats built in one file and charts them: see "
+       "sheerlap record --help."}};
   return commands;
 }
 

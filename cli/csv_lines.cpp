@@ -1,8 +1,17 @@
 #include "cli/csv_lines.h"
 
+#include <algorithm>
 #include <cassert>
 
 namespace sheerlap {
+
+std::string_view take_line(std::string_view& text) {
+  const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());
+  const std::string_view line = text.substr(0, end);
+  const bool both = text.substr(end).starts_with("\r\n");
+  text.remove_prefix(std::min(text.size(), end + (both ? 2 : 1)));
+  return line;
+}
 
 CsvLines::CsvLines() {
   const int failed = csv_init(&parser_, 0);

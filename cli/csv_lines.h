@@ -8,6 +8,9 @@
 
 namespace sheerlap {
 
+/// Takes the next line off a text; lines end as on any machine.
+std::string_view take_line(std::string_view& text);
+
 /// Splits the lines of a CSV file (RFC 4180) into cells, each line for itself, so that
 /// one with an open quote spoils no other.
 class CsvLines {

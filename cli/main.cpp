@@ -10,6 +10,8 @@
 int main(int count, char** arguments) {
   // a reader that goes away is a write that fails, and is reported as one
   std::signal(SIGPIPE, SIG_IGN);
+  // and so is a file that may grow no further
+  std::signal(SIGXFSZ, SIG_IGN);
   try {
     return sheerlap::run({arguments + (count > 0 ? 1 : 0), arguments + count},
                          std::getenv("SOURCE_DATE_EPOCH"));

@@ -20,7 +20,8 @@ enum class Command {
   Schedule,
   Strength,
   Order,
-  Job
+  Job,
+  Record
 };
 
 /// What the command line asks for.

@@ -11,6 +11,8 @@
 #include "cli/options.h"
 #include "cli/output.h"
 #include "cli/progress_line.h"
+#include "cli/record_options.h"
+#include "cli/record_run.h"
 #include "cli/report_date.h"
 #include "cli/write_documents.h"
 #include "joint/candidates.h"
@@ -71,6 +73,7 @@ Subject subject_of(Command command) {
       return Subject::Summary;
     case Command::New:
     case Command::Check:
+    case Command::Record:
       break;
   }
   return Subject::Input;
@@ -217,6 +220,7 @@ int run_command(const Options& options, const char* epoch) {
 }  // namespace
 
 int run(const std::vector<std::string>& arguments, const char* epoch) {
+  if (asks_for_record(arguments)) return run_record(arguments);
   const auto asked = parse_options(arguments);
   if (!asked) return report_errors(asked.error());
   if (const auto* text = std::get_if<TextAsked>(&*asked)) return finish(text->text, 0);

@@ -45,15 +45,6 @@ std::optional<Column> column_named(const std::string& name) {
   return std::nullopt;
 }
 
-/// Takes the next line off a text; lines end as on any machine.
-std::string_view take_line(std::string_view& text) {
-  const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());
-  const std::string_view line = text.substr(0, end);
-  const bool both = text.substr(end).starts_with("\r\n");
-  text.remove_prefix(std::min(text.size(), end + (both ? 2 : 1)));
-  return line;
-}
-
 class SheerTableReader {
  public:
   explicit SheerTableReader(LengthUnit unit) : unit_(unit) {}

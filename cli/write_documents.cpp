@@ -55,4 +55,16 @@ Result<void> write_documents(const std::filesystem::path& folder,
   return change->commit();
 }
 
+Result<void> write_chart_files(const std::filesystem::path& folder,
+                               const std::vector<Document>& files) {
+  const SignalsHeld held;
+  auto change = FolderChange::begin(folder);
+  if (!change) return tl::unexpected(change.error());
+  for (const Document& file : files) {
+    change->discard_leftovers(file.name);
+    if (auto added = change->add(file.name, file.text); !added) return added;
+  }
+  return change->commit();
+}
+
 }  // namespace sheerlap

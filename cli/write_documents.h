@@ -23,4 +23,9 @@ namespace sheerlap {
 Result<void> write_documents(const std::filesystem::path& folder,
                              const std::vector<Document>& documents);
 
+/// Writes the charts of a record into a folder likewise; none that is there already is
+/// removed.
+Result<void> write_chart_files(const std::filesystem::path& folder,
+                               const std::vector<Document>& files);
+
 }  // namespace sheerlap

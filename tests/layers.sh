@@ -41,6 +41,10 @@ refuse "joint/mechanics/ includes what is above it" \
   '#include "joint/([^mr/][^/]*|[^/]*\.h)(/|")' "${sources[@]}" joint/mechanics
 refuse "joint/ calls its documents" '#include "joint/(documents|sheets)/' \
   --exclude-dir=documents --exclude-dir=sheets "${sources[@]}" joint
+refuse "joint/ calls its records" '#include "joint/records/' \
+  --exclude-dir=documents --exclude-dir=records --exclude-dir=sheets "${sources[@]}" joint
+refuse "SQL is spoken outside joint/records/" '#include <sqlite3' \
+  --exclude-dir=records "${sources[@]}" geometry joint cli
 refuse "joint/documents/ calls the sheets" '#include "joint/sheets/' \
   "${sources[@]}" joint/documents
 refuse "geometry/ speaks of boats" \
@@ -52,9 +56,10 @@ refuse "the product uses a library for tests" '#include <(gsl|geos|glpk|boost/te
   "${sources[@]}" geometry joint cli
 
 refuse_link geometry geometry/CMakeLists.txt 'joint|documents|cli'
-refuse_link joint joint/CMakeLists.txt 'documents|sheets|cli'
-refuse_link reasons joint/reasons/CMakeLists.txt 'geometry|mechanics|joint|documents|sheets|cli'
-refuse_link mechanics joint/mechanics/CMakeLists.txt 'joint|documents|sheets|cli'
+refuse_link joint joint/CMakeLists.txt 'documents|records|sheets|cli'
+refuse_link reasons joint/reasons/CMakeLists.txt 'geometry|mechanics|joint|documents|records|sheets|cli'
+refuse_link records joint/records/CMakeLists.txt 'documents|sheets|cli'
+refuse_link mechanics joint/mechanics/CMakeLists.txt 'joint|documents|records|sheets|cli'
 refuse_link documents joint/documents/CMakeLists.txt 'sheets|cli'
 refuse_link sheets joint/sheets/CMakeLists.txt 'cli'
 

@@ -4,8 +4,8 @@
 # What a build of the program needs, and its tests on top.
 program_packages=(g++ cmake ninja-build pkg-config libcgal-dev libeigen3-dev libcli11-dev
   libboost-math-dev libtomlplusplus-dev nlohmann-json3-dev libfmt-dev libexpected-dev
-  libcsv-dev libpango1.0-dev libxlsxwriter-dev libdxflib-dev fonts-dejavu-core)
-test_packages=(libboost-test-dev libgsl-dev libgeos-dev libglpk-dev
+  libcsv-dev libsqlite3-dev libpango1.0-dev libxlsxwriter-dev libdxflib-dev fonts-dejavu-core)
+test_packages=(libboost-test-dev libgsl-dev libgeos-dev libglpk-dev sqlite3
   python3 python3-ezdxf python3-openpyxl poppler-utils librecad libreoffice-calc-nogui chromium
   chromium-driver)
 

@@ -1,0 +1,17 @@
+#pragma once
+
+#include <string>
+
+#include "joint/documents/number_style.h"
+#include "joint/records/record_charts.h"
+
+namespace sheerlap {
+
+/// The charts of a record as a table with a line of blocks for each, what they say, and
+/// how the limits came about.
+std::string record_chart_text(const RecordCharts& charts, const NumberStyle& style);
+
+/// The one line that says whether a drift or a step is found.
+std::string change_line(const RecordCharts& charts);
+
+}  // namespace sheerlap

@@ -1,0 +1,157 @@
+#include "joint/readings_gap.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace sheerlap {
+namespace {
+
+constexpr double section_step_mm = 10;
+
+/// A place of the drill line, where a mitre carries that on brought back to its span.
+Place place_on_sheer(const PerimeterSide& side, Length girth) {
+  Place place = side.drill_line.place_at(girth);
+  const Curve& curve = side.sheer.line().face().curve();
+  place.u_mm = std::clamp(place.u_mm, 0.0, curve.chord_mm(place.span));
+  return place;
+}
+
+struct EdgeCorrection {
+  Length top, low;
+};
+
+/// The correction at a girth: straight between readings, beyond them that of the
+/// nearest.
+EdgeCorrection correction_at(const std::vector<GapCorrection>& corrections,
+                             Length girth) {
+  if (corrections.empty()) return {};
+  const auto after = std::upper_bound(
+      corrections.begin(), corrections.end(), girth,
+      [](Length at, const GapCorrection& correction) { return at < correction.girth; });
+  if (after == corrections.begin()) return {after->top, after->low};
+  const GapCorrection& from = *(after - 1);
+  if (after == corrections.end()) return {from.top, from.low};
+  const double share = (girth - from.girth) / (after->girth - from.girth);
+  return {from.top + share * (after->top - from.top),
+          from.low + share * (after->low - from.low)};
+}
+
+/// Of two readings of one place, by mark and by girth say, the mean.
+void merge_same_places(std::vector<GapCorrection>& corrections) {
+  std::vector<GapCorrection> merged;
+  std::size_t alike = 0;
+  for (const GapCorrection& next : corrections) {
+    const bool same =
+        !merged.empty() && (next.girth - merged.back().girth).in_mm() < 0.01;
+    alike = same ? alike + 1 : 1;
+    if (!same) {
+      merged.push_back(next);
+      continue;
+    }
+    GapCorrection& kept = merged.back();
+    const double share = 1 / static_cast<double>(alike);
+    kept.top = kept.top + share * (next.top - kept.top);
+    kept.low = kept.low + share * (next.low - kept.low);
+    kept.one_edge = kept.one_edge && next.one_edge;
+  }
+  corrections = std::move(merged);
+}
+
+}  // namespace
+
+ReadingsGap::ReadingsGap(const Perimeter& perimeter,
+                         const std::vector<GapReading>& readings,
+                         ReadingState state)
+    : perimeter_(perimeter) {
+  for (const PerimeterSide& side : perimeter.sides)
+    sides_.push_back({&side, GapProfile(perimeter, side), {}});
+  for (Side& side : sides_) {
+    for (const GapReading& reading : readings) {
+      if (reading.side != side.side->name || reading.state != state) continue;
+      assert(reading.top || reading.low);
+      const auto off = [&](const std::optional<Length>& gap, bool low) {
+        return *gap - nominal(side, reading.girth, low);
+      };
+      const bool both = reading.top && reading.low;
+      const Length top = reading.top ? off(reading.top, false) : off(reading.low, true);
+      const Length low = reading.low ? off(reading.low, true) : top;
+      side.corrections.push_back(
+          {reading.girth, top, low, !both, place_words(reading)});
+    }
+    std::stable_sort(side.corrections.begin(), side.corrections.end(),
+                     [](const auto& a, const auto& b) { return a.girth < b.girth; });
+    merge_same_places(side.corrections);
+  }
+}
+
+const ReadingsGap::Side& ReadingsGap::named(SideName name) const {
+  const auto found = std::find_if(sides_.begin(), sides_.end(), [&](const Side& side) {
+    return side.side->name == name;
+  });
+  assert(found != sides_.end());
+  return *found;
+}
+
+Length ReadingsGap::nominal(const Side& side, Length girth, bool low) {
+  const Place place = place_on_sheer(*side.side, girth);
+  const double lap = side.side->sheer.line().face().lap_mm(place);
+  return Length::mm(side.profile.gap_mm(place, low ? lap : 0));
+}
+
+Length ReadingsGap::gap(SideName name, Length girth, Length depth) const {
+  const Side& side = named(name);
+  const Place place = place_on_sheer(*side.side, girth);
+  const auto [top, low] = correction_at(side.corrections, girth);
+  const double share = depth.in_mm() / perimeter_.hull->lap_mm(place);
+  return Length::mm(side.profile.gap_mm(place, depth.in_mm())) + top +
+         share * (low - top);
+}
+
+Length ReadingsGap::mean() const {
+  double area = 0;
+  double length = 0;
+  for (const Side& side : sides_) {
+    const auto sections = side.profile.sections(section_step_mm);
+    const auto value = [&](const GapSection& section) {
+      const Length girth = std::clamp(side.side->drill_line.girth_at(section.place),
+                                      Length(), side.side->drill_line_length);
+      const auto [top, low] = correction_at(side.corrections, girth);
+      return (section.top_mm + section.low_mm + top.in_mm() + low.in_mm()) / 2;
+    };
+    for (std::size_t i = 0; i + 1 < sections.size(); ++i) {
+      if (sections[i].strand != sections[i + 1].strand) continue;
+      const double step = sections[i + 1].girth_mm - sections[i].girth_mm;
+      area += step * (value(sections[i]) + value(sections[i + 1])) / 2;
+      length += step;
+    }
+  }
+  assert(length > 0);
+  return Length::mm(area / length);
+}
+
+const std::vector<GapCorrection>& ReadingsGap::corrections(SideName side) const {
+  return named(side).corrections;
+}
+
+std::vector<HeldStretch> ReadingsGap::held() const {
+  std::vector<HeldStretch> stretches;
+  for (const Side& side : sides_) {
+    if (side.corrections.empty()) continue;
+    const Length first = side.corrections.front().girth;
+    const Length last = side.corrections.back().girth;
+    const Length end = side.side->drill_line_length;
+    if (first > Length())
+      stretches.push_back({side.side->name, Length(), first, first});
+    if (last < end) stretches.push_back({side.side->name, last, end, last});
+  }
+  return stretches;
+}
+
+std::vector<SideName> ReadingsGap::unread() const {
+  std::vector<SideName> names;
+  for (const Side& side : sides_)
+    if (side.corrections.empty()) names.push_back(side.side->name);
+  return names;
+}
+
+}  // namespace sheerlap
