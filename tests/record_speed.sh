@@ -12,6 +12,7 @@ trap 'rm -rf "$work"' EXIT
 cp fixtures/demo-640/record/boats.db "$work/boats.db"
 # scattered by a multiplicative sequence: the same on every machine
 sqlite3 "$work/boats.db" "
+  DELETE FROM readings; DELETE FROM leak_marks; DELETE FROM leaks;
   DELETE FROM boats; DELETE FROM places;
   WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 60)
     INSERT INTO places SELECT i, 'port', 'girth', 100 * i FROM n;
