@@ -34,6 +34,8 @@ class BendingStrip {
   explicit BendingStrip(std::vector<StripSupport> supports);
 
   StripPoint at(double along_mm) const;
+  /// The last support.
+  double to_mm() const { return supports_.back().at_mm; }
   /// The bending moment at each support over the bending stiffness (1/mm).
   const std::vector<double>& curvatures() const { return curvatures_; }
 

@@ -51,7 +51,7 @@ void GapProfile::add_cuts(std::size_t knot, const Mitre& met) {
   if (met.start.u_mm > 0) furthest(cut_at_start_[span], met.start.u_mm, false);
 }
 
-Place GapProfile::on_hull(Place place, double depth_mm) const {
+Place GapProfile::hull_place(Place place, double depth_mm) const {
   const RuledFace& hull = *perimeter_.hull;
   const std::size_t spans = hull.curve().spans();
   const auto& at_end = cut_at_end_[place.span];
@@ -79,7 +79,7 @@ Place GapProfile::on_hull(Place place, double depth_mm) const {
 
 double GapProfile::gap_mm(Place place, double depth_mm) const {
   const auto gap = sheerlap::gap_mm(*perimeter_.hull, *perimeter_.lip,
-                                    on_hull(place, depth_mm), depth_mm);
+                                    hull_place(place, depth_mm), depth_mm);
   if (gap) return *gap;
   if (!lost_) lost_ = place;
   return 0;

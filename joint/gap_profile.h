@@ -41,6 +41,9 @@ class GapProfile {
   std::vector<GapSection> sections(double step_mm) const;
   GapSection section(Place place, std::size_t strand) const;
   double gap_mm(Place place, double depth_mm) const;
+  /// Where the hull face is measured for a place of the sheer: there, or where a mitre
+  /// cuts it back.
+  Place hull_place(Place place, double depth_mm) const;
   /// The first place at which no gap could be found, in which case the other results
   /// are of no use.
   std::optional<Place> lost() const { return lost_; }
@@ -51,7 +54,6 @@ class GapProfile {
     double u_mm;  ///< the furthest it cuts
   };
   void add_cuts(std::size_t knot, const Mitre& met);
-  Place on_hull(Place place, double depth_mm) const;
   GapAtDepth extreme_between(Place place,
                              double from_mm,
                              double to_mm,

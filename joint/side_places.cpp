@@ -5,11 +5,12 @@
 #include <cmath>
 
 #include "joint/perimeter.h"
+#include "joint/sheer_places.h"
 
 namespace sheerlap {
 namespace {
 
-/// The parameters of a span of the drill line between which its x runs one way.
+/// The parameters of a span of a line between which its x runs one way.
 std::vector<double> turns_of_x(const FaceLine& line, std::size_t span) {
   constexpr int samples = 8;
   const double begin = line.begin_u_mm(span);
@@ -31,34 +32,33 @@ std::vector<double> turns_of_x(const FaceLine& line, std::size_t span) {
   return turns;
 }
 
-/// The girths at which the drill line has the x given.
-std::vector<Length> girths_at_x(const PerimeterSide& side, double x_mm) {
+/// The girths at which a line along a side has the x given.
+std::vector<Length> girths_at_x(const SideLine& along, double x_mm) {
   std::vector<Length> girths;
-  const SideLine& drill = side.drill_line;
-  const FaceLine& line = drill.line();
+  const FaceLine& line = along.line();
   const auto add = [&](Length girth) {
     // a knot is met from both of its spans
     if (girths.empty() || std::abs((girth - girths.back()).in_mm()) > 1e-6)
       girths.push_back(girth);
   };
-  for (std::size_t k = 0; k < drill.path().span_count; ++k) {
-    const std::size_t span = drill.path().span(k, line.face().curve().spans());
+  for (std::size_t k = 0; k < along.path().span_count; ++k) {
+    const std::size_t span = along.path().span(k, line.face().curve().spans());
     const auto past = [&](double u) { return line.at({span, u}).point.x() - x_mm; };
     std::vector<double> turns = turns_of_x(line, span);
-    if (!drill.path().forward) std::reverse(turns.begin(), turns.end());
+    if (!along.path().forward) std::reverse(turns.begin(), turns.end());
     for (std::size_t i = 0; i + 1 < turns.size(); ++i) {
       double from = turns[i];
       double to = turns[i + 1];
       const double at_from = past(from);
       const double at_to = past(to);
-      if (at_from == 0) add(drill.girth_at({span, from}));
-      if (at_to == 0) add(drill.girth_at({span, to}));
+      if (at_from == 0) add(along.girth_at({span, from}));
+      if (at_to == 0) add(along.girth_at({span, to}));
       if (!(at_from * at_to < 0)) continue;
       for (int step = 0; step < 70; ++step) {
         const double middle = (from + to) / 2;
         (past(middle) * at_from > 0 ? from : to) = middle;
       }
-      add(drill.girth_at({span, from}));
+      add(along.girth_at({span, from}));
     }
   }
   return girths;
@@ -82,7 +82,7 @@ Result<Length> girth_of(const PerimeterSide& side, const Position& position) {
         fmt::format("{}: {:.1f} mm is off the end of the {} drill line: 0 to {:.1f} mm",
                     position.what, value.in_mm(), side_word(side.name), length));
   }
-  const auto girths = girths_at_x(side, value.in_mm());
+  const auto girths = girths_at_x(side.drill_line, value.in_mm());
   if (girths.size() == 1) return girths.front();
   return invalid_input(
       position.where,
@@ -151,6 +151,18 @@ Result<Length> place_on(const PerimeterSide& side,
                         const std::string& where) {
   return girth_of(side, {place.at, place.by_x, where + (place.by_x ? ".x" : ".at"),
                          "place " + place.what});
+}
+
+Result<Length> sheer_girth_at_x(const PerimeterSide& side,
+                                Length x,
+                                const std::string& where) {
+  const auto girths = girths_at_x(side.sheer, x.in_mm());
+  if (girths.size() == 1) return girths.front();
+  return invalid_input(
+      where, fmt::format("x = {:.1f} mm is met {} on the {} sheer: one that "
+                         "the side passes once",
+                         x.in_mm(), girths.empty() ? "nowhere" : "more than once",
+                         side_word(side.name)));
 }
 
 }  // namespace sheerlap

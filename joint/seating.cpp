@@ -1,0 +1,129 @@
+#include "joint/seating.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <utility>
+
+#include "joint/fit_reach.h"
+#include "joint/seating_task.h"
+#include "joint/worded_length.h"
+
+namespace sheerlap {
+namespace {
+
+/// How close to a limit still keeps it.
+constexpr double keeps_mm = 1e-6;
+
+GapAt gap_at(const LapPoint& point, double gap_mm) {
+  return {Length::mm(gap_mm), point.side, point.girth, Length::mm(point.depth_mm)};
+}
+
+HullShapeFit shape_fit(const SeatingTask& task, const FoundSeating& found) {
+  const auto [least, greatest] =
+      std::minmax_element(found.gaps_mm.begin(), found.gaps_mm.end());
+  const auto at = [&](auto gap) {
+    return gap_at(task.points[static_cast<std::size_t>(gap - found.gaps_mm.begin())],
+                  *gap);
+  };
+  return {at(least), at(greatest)};
+}
+
+/// The gaps of the lid as drawn on the hull in its held shape.
+std::optional<FoundSeating> held_gaps(SeatingTask task,
+                                      const Perimeter& perimeter,
+                                      const HullMovement& held) {
+  for (LapPoint& point : task.points) {
+    const HullShift more = held.at(*perimeter.side(point.side), point.place);
+    point.free.y_mm += more.y_mm;
+    point.free.by_u += more.by_u;
+    point.squeezed.clear();
+  }
+  return seating_at(task, LidUnknowns::Zero(first_squeeze));
+}
+
+Checks seating_checks(const Seating& seating) {
+  const bool kept = seating.margin.in_mm() >= -keeps_mm;
+  return {{"fit.seating",
+           fmt::format("worst gap inside the gap window, the lid in its best place{}: "
+                       "{} on {} at girth {} along the sheer, {} down{}",
+                       seating.squeezes.empty() ? "" : " and the hull squeezed",
+                       worded(seating.worst.gap), side_word(seating.worst.side),
+                       worded(seating.worst.girth), worded(seating.worst.depth),
+                       kept ? "" : ": no seating fits"),
+           seating.margin.in_mm(), 0, "mm", kept ? CheckState::Pass : CheckState::Fail,
+           "the adhesive's data sheet, as the joint file gives it"}};
+}
+
+void set_move(Seating& seating, const SeatingTask& task, const FoundSeating& found) {
+  const auto rounded = [](double value) { return std::abs(value) < 1e-7 ? 0 : value; };
+  const double turned = rounded(found.unknowns[lid_turn]);
+  seating.dx = Length::mm(rounded(found.unknowns[lid_aft]));
+  seating.dy = Length::mm(rounded(found.unknowns[lid_starboard]));
+  seating.turn = Angle::radians(turned / task.datum.reach_mm);
+  seating.pivot = task.datum.pivot;
+  const double end = task.datum.reach_mm * std::sin(seating.turn.in_radians());
+  seating.at_bow = seating.dy - Length::mm(end);
+  seating.at_stern = seating.dy + Length::mm(end);
+}
+
+void set_outcome(Seating& seating, const SeatingTask& task, const FoundSeating& found) {
+  seating.margin = Length::mm(found.margin_mm);
+  seating.worst = gap_at(task.points[found.worst], found.gaps_mm[found.worst]);
+  seating.gain_left = Length::mm(found.gain_left_mm);
+  for (const SeatingContact& contact : found.contacts)
+    seating.contacts.push_back(
+        gap_at(task.points[contact.point], found.gaps_mm[contact.point]));
+}
+
+tl::unexpected<Errors> no_gap() {
+  return invalid_input("beam_reading",
+                       "no gap can be measured in the hull's shape by these readings: "
+                       "the lip face turns "
+                       "away from the hull face");
+}
+
+}  // namespace
+
+Result<Seating> seating(const Joint& joint,
+                        const SeatingInputs& inputs,
+                        const Perimeter& perimeter) {
+  assert(joint.adhesive);
+  const auto shapes = beam_shapes(inputs.readings, joint.sheer, perimeter);
+  const auto asked =
+      seating_task(joint, inputs, perimeter, shapes ? shapes->free : HullMovement());
+  Errors errors;
+  if (!shapes)
+    errors.insert(errors.end(), shapes.error().begin(), shapes.error().end());
+  if (!asked) errors.insert(errors.end(), asked.error().begin(), asked.error().end());
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+  const SeatingTask& task = *asked;
+  const auto count = first_squeeze + static_cast<Eigen::Index>(inputs.spreaders.size());
+  const auto drawn = seating_at(task, LidUnknowns::Zero(count));
+  const auto best = best_seating(task);
+  if (!drawn || !best) return no_gap();
+
+  Seating seating;
+  set_move(seating, task, *best);
+  set_outcome(seating, task, *best);
+  seating.as_drawn = Length::mm(drawn->margin_mm);
+  for (std::size_t j = 0; j < inputs.spreaders.size(); ++j) {
+    const double amount = best->unknowns[first_squeeze + static_cast<Eigen::Index>(j)];
+    seating.squeezes.push_back({inputs.spreaders[j].x,
+                                Length::mm(std::abs(amount) < 1e-7 ? 0 : amount),
+                                inputs.spreaders[j].most});
+  }
+  seating.readings = shapes->readings;
+  if (!seating.readings.empty()) seating.free = shape_fit(task, *drawn);
+  if (shapes->held) {
+    const auto held = held_gaps(task, perimeter, *shapes->held);
+    if (!held) return no_gap();
+    seating.held = shape_fit(task, *held);
+  }
+  seating.checks = seating_checks(seating);
+  return seating;
+}
+
+}  // namespace sheerlap
