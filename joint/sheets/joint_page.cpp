@@ -165,7 +165,7 @@ Result<std::string> joint_page(const Job& job, const SheetStyle& style) {
                      plan_section(job, holes, numbers);
   html += "<div class=\"beside\">\n" + chart_section(job, holes, numbers);
   html += fmt::format(fmt::runtime(hole_panel), numbers.unit_name()) + "</div>\n";
-  html += strength_section(job, numbers);
+  html += strength_section(job, numbers, style.report.origin);
   html += schedule_section(job, holes, numbers) + "</main>\n" + std::string(chosen_bar);
   return html + scripts(page_data(job, holes, numbers)) + "</body>\n</html>\n";
 }

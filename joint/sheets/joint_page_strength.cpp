@@ -194,7 +194,9 @@ std::string limits(const Job& job, const NumberStyle& style) {
 
 }  // namespace
 
-std::string strength_section(const Job& job, const NumberStyle& style) {
+std::string strength_section(const Job& job,
+                             const NumberStyle& style,
+                             const OriginWords& words_of) {
   if (!job.strength) return "";
   const Strength& strength = *job.strength;
   std::string left_out;
@@ -216,7 +218,8 @@ std::string strength_section(const Job& job, const NumberStyle& style) {
          "</div>\n" + left_out +
          fmt::format("<p class=\"small\">For information: {}.</p>\n",
                      html_text(style.sentence(strength.sharing.says))) +
-         limits(job, style) + reasons_words + folded_workings(strength.reasons) +
+         limits(job, style) + reasons_words +
+         folded_workings(strength.reasons, job.joint, words_of) +
          "</div>\n</section>\n";
 }
 

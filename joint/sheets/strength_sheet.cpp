@@ -222,9 +222,9 @@ Result<std::string> strength_sheet(const Job& job, const SheetStyle& style) {
         flow.paragraph(
             "Lengths in mm, forces in N and stresses in N/mm2 throughout, whatever the "
             "unit of this sheet; six digits shown. Yours: the joint file's value at "
-            "that address.",
+            "that line.",
             small);
-        write_workings(flow, job.strength->reasons);
+        write_workings(flow, job.strength->reasons, job.joint, style.report.origin);
       });
 }
 

@@ -57,10 +57,6 @@ std::string with_unit(double value, const std::string& unit) {
   return at_most_decimals(value, 2) + " " + unit;
 }
 
-std::string origin_words(const Origin& origin) {
-  return origin.address.empty() ? origin.words : "yours: " + origin.address;
-}
-
 std::string figure_unit(const std::string& unit) { return unit == "1" ? "" : unit; }
 
 std::vector<NamedValue> worst_bond_values(const Job& job, const NumberStyle& style) {

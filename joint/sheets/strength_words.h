@@ -21,9 +21,6 @@ std::string use_of_one(double use);
 /// "0.2 N/mm"; at most two decimals.
 std::string with_unit(double value, const std::string& unit);
 
-/// Where a number that was given comes from: "yours: adhesive.modulus".
-std::string origin_words(const Origin& origin);
-
 /// The unit of a figure as it stands behind its value; empty for a mere number.
 std::string figure_unit(const std::string& unit);
 

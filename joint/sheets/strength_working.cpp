@@ -17,7 +17,9 @@ std::string value_words(const Reason& step) {
   return working_number(step.value) + (unit.empty() ? "" : " " + unit);
 }
 
-PageTable given_table(const Explanation& explanation) {
+PageTable given_table(const Explanation& explanation,
+                      const Joint& joint,
+                      const OriginWords& words_of) {
   PageTable table;
   PageColumn letters;
   letters.heading = {"given"};
@@ -33,8 +35,9 @@ PageTable given_table(const Explanation& explanation) {
   table.columns = {letters, words, {{"value"}}, {{"unit"}, Align::Left}, from};
   for (const Reason& step : explanation.steps)
     if (step.is_given())
-      table.rows.push_back({{step.letters, step.what, working_number(step.value),
-                             figure_unit(step.unit), origin_words(step.origin)}});
+      table.rows.push_back(
+          {{step.letters, step.what, working_number(step.value), figure_unit(step.unit),
+            origin_text(step.origin, joint, words_of)}});
   return table;
 }
 
@@ -48,9 +51,14 @@ struct Line {
 std::vector<Line> lines_of(const Reason& step, const Reason* before) {
   std::vector<Line> lines{
       {fmt::format("{} = {}   {}", step.letters, value_words(step), step.what), 0,
-       true},
-      {fmt::format("{} = {}", step.letters, step.formula), indent_mm}};
-  if (step.numbers != step.formula) lines.push_back({"= " + step.numbers, indent_mm});
+       true}};
+  if (step.is_found()) {
+    lines.push_back({"found: " + step.found, indent_mm});
+    lines.push_back({"accuracy: " + step.accuracy, indent_mm});
+  } else {
+    lines.push_back({fmt::format("{} = {}", step.letters, step.formula), indent_mm});
+    if (step.numbers != step.formula) lines.push_back({"= " + step.numbers, indent_mm});
+  }
   const bool as_before =
       before && before->source == step.source && before->validity == step.validity;
   lines.push_back(
@@ -82,11 +90,14 @@ void write_step(SheetFlow& flow, const Reason& step, const Reason* before) {
 
 }  // namespace
 
-void write_workings(SheetFlow& flow, const Explanations& explanations) {
+void write_workings(SheetFlow& flow,
+                    const Explanations& explanations,
+                    const Joint& joint,
+                    const OriginWords& words_of) {
   for (const Explanation& explanation : explanations) {
     flow.heading(capitalised(explanation.what));
     flow.paragraph("figure of result.json: " + explanation.figure, small);
-    const PageTable given = given_table(explanation);
+    const PageTable given = given_table(explanation, joint, words_of);
     if (!given.rows.empty()) flow.table(given);
     const Reason* before = nullptr;
     for (const Reason& step : explanation.steps) {

@@ -37,6 +37,9 @@ def hyperbolic(of, argument):
 
 FUNCTIONS = {
     "sqrt": math.sqrt,
+    "tan": math.tan,
+    "round": lambda x: math.copysign(math.floor(abs(x) + 0.5), x),
+    "exp2": lambda x: 2.0**x,
     "exp": math.exp,
     "ln": math.log,
     "sin": math.sin,
@@ -152,6 +155,8 @@ def faults(explanations):
             if step["value"] is None:
                 continue
             letters[step["letters"]] = step["value"]
+            if "found" in step:
+                continue
             if "formula" not in step:
                 if not step.get("from"):
                     yield f"{place}: nothing says where it is from"

@@ -474,11 +474,12 @@ def strength(browser, boat):
           "the worst place is marked")
     worked = browser.run("""return [...document.querySelectorAll('#strength details')].map((one) =>
       [one.querySelector('summary code').textContent, one.open, one.textContent])""")
-    same([figure for figure, _, _ in worked], [one["figure"] for one in boat.result["explain"]], "reasons")
-    for (figure, is_open, text), one in zip(worked, boat.result["explain"]):
+    reasons = [one for one in boat.result["explain"] if one["figure"].startswith("strength.")]
+    same([figure for figure, _, _ in worked], [one["figure"] for one in reasons], "reasons")
+    for (figure, is_open, text), one in zip(worked, reasons):
         check(not is_open, f"the reason of {figure} is folded")
         for step in one["steps"]:
-            check(step.get("formula", step.get("address", step.get("from"))) in text,
+            check(step.get("formula", step.get("found", step.get("from"))) in text,
                   f"the reason of {figure} does not show {step['letters']}")
     same(browser.run("return document.querySelectorAll('#rules-table tbody tr').length"), len(result["rules"]),
          "rows of rules")

@@ -111,6 +111,8 @@ def workings(pdf, boat):
     words = flat(pdf.text[pdf.text.index("Calculations"):])
     solid = words.replace(" ", "")  # a formula may be broken anywhere
     for one in boat.result["explain"]:
+        if not one["figure"].startswith("strength."):
+            continue
         check(one["figure"] in solid, f"{boat.title}: no working of {one['figure']}")
         for step in one["steps"]:
             value = float(f"{step['value']:.6g}")
@@ -125,8 +127,10 @@ def workings(pdf, boat):
                 check(step["source"].replace(" ", "") in solid, f"{boat.title}: no source {step['source']}")
                 check(step["validity"].replace(" ", "") in solid,
                       f"{boat.title}: no validity {step['validity']}")
+            elif "found" in step:
+                check(step["found"].replace(" ", "") in solid, f"{boat.title}: not how {step['letters']} is found")
             else:
-                origin = f"yours: {step['address']}" if "address" in step else step["from"]
+                origin = step["from"]
                 check(all(word in solid for word in origin.split()), f"{boat.title}: {origin}")
 
 
