@@ -3,6 +3,7 @@
 #include <string>
 
 #include "joint/bond_pass.h"
+#include "joint/wet_share.h"
 
 namespace sheerlap {
 
@@ -125,13 +126,16 @@ auto laminate_use(Working& work,
                   const BondStresses<typename Working::Number>& stresses,
                   const BondPass& pass) {
   const std::string table = pass.lip ? "lip" : "hull";
-  return work.figure({"u_til", "use of the laminate between its plies", "1",
-                      "derived: stress times factor over strength",
-                      "the adhesive's peak shear taken to reach the first ply"},
-                     shear_resultant(work, stresses) * bond_factor(work, joint) /
-                         work.given({"til", "interlaminar shear strength", "N/mm2"},
-                                    *laminate_of(joint, pass).strength.interlaminar,
-                                    Origin::of_file(table + ".interlaminar")));
+  return work.figure(
+      {"u_til", "use of the laminate between its plies", "1",
+       "derived: stress times factor over strength",
+       "the adhesive's peak shear taken to reach the first ply; laminate hot and "
+       "wet, adhesive as its strength is given"},
+      shear_resultant(work, stresses) * bond_factor(work, joint) /
+          (wet_share(work, joint) *
+           work.given({"til", "interlaminar shear strength", "N/mm2"},
+                      *laminate_of(joint, pass).strength.interlaminar,
+                      Origin::of_file(table + ".interlaminar"))));
 }
 
 /// What is used of the laminate's strength through its thickness.
@@ -145,11 +149,13 @@ auto through_use(Working& work,
   return work.figure(
       {"u_through", "use of the laminate through its thickness", "1",
        "derived: stress times factor over strength",
-       "the adhesive's peak peel taken to reach the first ply"},
+       "the adhesive's peak peel taken to reach the first ply; laminate hot and "
+       "wet, adhesive as its strength is given"},
       stresses.peel * bond_factor(work, joint) /
-          work.given({"sig_z", "strength through the thickness", "N/mm2"},
-                     *laminate_of(joint, pass).strength.through,
-                     Origin::of_file(table + ".through")));
+          (wet_share(work, joint) *
+           work.given({"sig_z", "strength through the thickness", "N/mm2"},
+                      *laminate_of(joint, pass).strength.through,
+                      Origin::of_file(table + ".through"))));
 }
 
 }  // namespace sheerlap

@@ -8,7 +8,7 @@
 #include <string>
 #include <utility>
 
-#include "joint/bond_pass.h"
+#include "joint/bond_use.h"
 #include "joint/worded_length.h"
 
 namespace sheerlap {
@@ -56,13 +56,6 @@ double flexibility_ratio(const Joint& joint, const BondPoint& point) {
   return ratio;
 }
 
-/// Half the overlap in lengths over which the shear falls.
-double lag_lengths(const Joint& joint, const BondPoint& point) {
-  PlainWorking work;
-  const auto lap = lap_along(work, joint, point);
-  return shear_lag(work, lap, shear_along) * lap.l / 2;
-}
-
 }  // namespace
 
 std::vector<OutsideValidity> bond_outside(const Joint& joint,
@@ -94,12 +87,18 @@ std::vector<OutsideValidity> bond_outside(const Joint& joint,
         "the "
         "adhesive is worked as one that may not yield",
         [&](const BondPoint& point) { return has_gap(point) && !is_even(point); });
-    add("overlap too short for its middle to be unloaded: what the yielded bond "
-        "carries along the joint is capped by its strength times its width",
+    add("overlap too short for its middle to be unloaded: what a yielding bond carries "
+        "in one is not known here, so the adhesive is worked as one that may not yield",
         [&](const BondPoint& point) {
-          return has_gap(point) && is_even(point) && lag_lengths(joint, point) < 2.5;
+          return has_gap(point) && is_even(point) && !middle_unloaded(joint, point);
         });
   }
+  if (joint.loads->warmth)
+    found.push_back(
+        {"heat: worked for a straight joint with free ends; round corners, "
+         "and where a joint ends nowhere, a force stays locked in that is "
+         "not judged",
+         "all round"});
   if (joint.hull.thickness != joint.lip.thickness ||
       joint.hull.strength.modulus != joint.lip.strength.modulus)
     found.push_back(

@@ -21,10 +21,18 @@ std::vector<BondPass> passes_of(const Joint& joint) {
   return passes;
 }
 
+bool middle_unloaded(const Joint& joint, const BondPoint& point) {
+  PlainWorking work;
+  const auto lap = lap_along(work, joint, point);
+  return shear_lag(work, lap, shear_along) * lap.l / 2 >= 2.5;
+}
+
 std::optional<YieldedCapacity> yielded_capacity(const Joint& joint,
                                                 const BondPoint& point,
                                                 const BondPass& pass) {
-  if (!joint.adhesive->strength.plastic_strain || !is_even(point)) return std::nullopt;
+  if (!joint.adhesive->strength.plastic_strain || !is_even(point) ||
+      !middle_unloaded(joint, point))
+    return std::nullopt;
   PlainWorking along, across;
   return YieldedCapacity{capacity_along(along, joint, point),
                          capacity_across(across, joint, point, pass)};

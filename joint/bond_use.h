@@ -11,6 +11,11 @@ namespace sheerlap {
 /// alike.
 std::vector<BondPass> passes_of(const Joint& joint);
 
+/// Whether the overlap is so long that its middle is unloaded: two and a half lengths
+/// over which the shear falls, on either hand of it.
+/// @param point  of an even gap
+bool middle_unloaded(const Joint& joint, const BondPoint& point);
+
 /// What the bond carries in shear once it yields; none without `plastic_strain`, nor
 /// where the gap is a wedge: what a yielding wedge carries is not known here.
 std::optional<YieldedCapacity> yielded_capacity(const Joint& joint,

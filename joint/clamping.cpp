@@ -80,7 +80,7 @@ LipSpan<typename Working::Number> lip_at(Working& work,
 
 template <class Working>
 auto given_pitch(Working& work, Length pitch) {
-  return work.given({"s", "largest space of the layout", "mm"}, pitch.in_mm(),
+  return work.given({"s", "space between the two holes", "mm"}, pitch.in_mm(),
                     Origin::of_joint("as in layout"));
 }
 
@@ -136,26 +136,79 @@ auto sealed_pitch(Working& work, const Joint& joint, const FastenerSpec& spec) {
 
 }  // namespace
 
+namespace {
+
+Length lesser_gap(const BondPoint& point) {
+  return std::min(point.gap_top, point.gap_low);
+}
+
+bool narrower(const BondPoint& a, const BondPoint& b) {
+  return lesser_gap(a) < lesser_gap(b);
+}
+
+/// The place of the least gap between two girths on a side's drill line; none if no
+/// place between them was worked.
+const BondPoint* least_between(const BondStrength& bond,
+                               SideName side,
+                               Length from,
+                               Length to) {
+  const BondPoint* least = nullptr;
+  for (const BondPoint& point : bond.along)
+    if (point.side == side && from <= point.on_line && point.on_line <= to &&
+        (least == nullptr || narrower(point, *least)))
+      least = &point;
+  return least;
+}
+
+/// How much a space asks: the bow of the lip in it, or the force to close it.
+double asked_in(const Joint& joint, const BondPoint& place, Length space) {
+  PlainWorking work;
+  if (!presses_at_rest(joint.adhesive->strength))
+    return clamp_force(work, line_force(work, joint, place), space.in_mm());
+  const double rest = rest_force(work, joint, place);
+  return lip_deflection(work, lip_at(work, joint, place, rest), space.in_mm());
+}
+
+/// Puts the place and the space that ask most into `result`.
+void find_space(const Joint& joint,
+                const BondStrength& bond,
+                const Layout& layout,
+                Clamping& result) {
+  double most = -1;
+  for (const LayoutSide& side : layout.sides)
+    for (const LayoutRun& run : side.runs) {
+      const BondPoint* place = least_between(bond, side.name, run.from, run.to);
+      if (place == nullptr || !(lesser_gap(*place) > Length())) continue;
+      const double asked = asked_in(joint, *place, run.pitch);
+      if (asked <= most) continue;
+      most = asked;
+      result.place = *place;
+      result.space = run.pitch;
+    }
+}
+
+}  // namespace
+
+BondPoint least_gap(const BondStrength& bond) {
+  return *std::min_element(bond.along.begin(), bond.along.end(), narrower);
+}
+
 Clamping clamping(const Joint& joint,
                   const FastenerSpec& spec,
                   const BondStrength& bond,
-                  Length largest) {
+                  const Layout& layout) {
   Clamping result;
-  const auto least = [](const BondPoint& point) {
-    return std::min(point.gap_top, point.gap_low);
-  };
-  result.place = *std::min_element(
-      bond.along.begin(), bond.along.end(),
-      [&](const auto& a, const auto& b) { return least(a) < least(b); });
+  result.place = least_gap(bond);
   if (joint.adhesive->strength.gasket_factor) {
     PlainWorking work;
     result.tight_pitch = Length::mm(sealed_pitch(work, joint, spec));
   }
-  if (!(least(result.place) > Length())) {
+  if (!(lesser_gap(result.place) > Length())) {
     result.left_out.push_back(
         "closing force and bow of the lip: the faces touch or interfere");
     return result;
   }
+  if (flows(joint.adhesive->strength)) find_space(joint, bond, layout, result);
   PlainWorking work;
   result.even_pitch = Length::mm(even_pitch(work, joint, result.place));
   result.lift_pitch =
@@ -171,7 +224,7 @@ Clamping clamping(const Joint& joint,
   result.hold_force =
       yield_force(work, strip, joint.adhesive->strength.yield_stress.value_or(0));
   result.line_force = line_force(work, joint, result.place);
-  result.fastener_force = clamp_force(work, *result.line_force, largest.in_mm());
+  result.fastener_force = clamp_force(work, *result.line_force, result.space.in_mm());
   if (!presses_at_rest(joint.adhesive->strength)) {
     result.left_out.push_back(
         "bow of the wet lip: [adhesive] has no yield_stress, so nothing presses on it "
@@ -179,8 +232,8 @@ Clamping clamping(const Joint& joint,
     return result;
   }
   const double rest = rest_force(work, joint, result.place);
-  result.bow = Length::mm(
-      lip_deflection(work, lip_at(work, joint, result.place, rest), largest.in_mm()));
+  result.bow = Length::mm(lip_deflection(work, lip_at(work, joint, result.place, rest),
+                                         result.space.in_mm()));
   result.pitch = clamped_pitch(joint, result.place);
   if (!result.pitch)
     result.left_out.push_back(
@@ -190,32 +243,31 @@ Clamping clamping(const Joint& joint,
 
 Explanations clamping_reasons(const Joint& joint,
                               const FastenerSpec& spec,
-                              const Clamping& clamping,
-                              Length largest) {
+                              const Clamping& clamping) {
   Explanations reasons;
   if (clamping.line_force) {
     WrittenWorking work;
     const auto f = line_force(work, joint, clamping.place);
-    const auto s = given_pitch(work, largest);
+    const auto s = given_pitch(work, clamping.space);
     clamp_force(work, f, s);
     reasons.push_back({"strength.clamping.fastener_force",
-                       "closing the lip on the wet paste, at the least gap",
+                       "closing the lip on the wet paste, in the space that asks most",
                        work.release()});
   }
   if (clamping.bow) {
     WrittenWorking work;
     const auto f = rest_force(work, joint, clamping.place);
-    const auto s = given_pitch(work, largest);
+    const auto s = given_pitch(work, clamping.space);
     lip_deflection(work, lip_at(work, joint, clamping.place, f), s);
     reasons.push_back({"strength.clamping.bow",
-                       "bow of the closed lip between fasteners, the paste still wet",
+                       "bow of the closed lip between two holes, the paste still wet",
                        work.release()});
   }
   if (clamping.pitch) {
     WrittenWorking work;
     gap_pitch(work, joint, clamping.place);
     reasons.push_back({"strength.clamping.pitch",
-                       "largest space for the change of gap allowed while wet",
+                       "largest space there for the change of gap allowed while wet",
                        work.release()});
   }
   if (clamping.even_pitch) {

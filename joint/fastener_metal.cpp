@@ -27,7 +27,20 @@ std::optional<double> metal_modulus(const FastenerStrength& strength) {
 
 std::vector<std::string> modes_left_out(const Joint& joint, const FastenerSpec& spec) {
   const FastenerStrength& own = joint.fastener.strength;
-  std::vector<std::string> left_out;
+  std::vector<std::string> left_out{
+      "bending of the fastener across the gap, and the turning of a lap in single "
+      "shear, which may take 10 to 30 % off (common practice, no source)",
+      "shear-out along the joint to an opening or a corner: end distances stand among "
+      "the rules"};
+  if (joint.loads && joint.loads->warmth)
+    left_out.push_back(
+        "heat on the fasteners: with the bond gone, or a soft sealant in its place, "
+        "the "
+        "warm deck slides on the hull near the joint's free ends, and they feel it");
+  if (joint.loads && joint.loads->panel)
+    left_out.push_back(
+        "of the deck's pressure: what holds a panel's corners down, and the moment of "
+        "an edge that cannot turn, p*b^2/12, which pulls at the bond");
   const bool metal = own.tensile || own.property_class;
   const char* remedy = spec.tensile_mm2 ? "[fastener] has neither class nor tensile"
                                         : "no area of a rivet's shank is known here";
@@ -37,6 +50,10 @@ std::vector<std::string> modes_left_out(const Joint& joint, const FastenerSpec& 
   if (!own.pull_capacity && !(metal && spec.tensile_mm2))
     left_out.push_back(fmt::format(
         "the fastener itself in tension: {}; or give pull_capacity, N", remedy));
+  if (spec.kind == FastenerKind::TappingScrew)
+    left_out.push_back(
+        "a thread that bears on the laminate: crushing is worked as under a plain "
+        "shank");
   if (spec.kind == FastenerKind::BlindRivet)
     left_out.push_back(
         "the rivet's blind head pulled through the hull: its size is not known here; "

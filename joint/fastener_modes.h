@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string>
 
@@ -10,6 +11,7 @@
 #include "joint/mechanics/fastened_laminate.h"
 #include "joint/mechanics/fastener_strength.h"
 #include "joint/reasons/working.h"
+#include "joint/wet_share.h"
 
 namespace sheerlap {
 
@@ -33,26 +35,44 @@ struct HoledLaminate {
   Length hole;
   std::string hole_origin;
   Length edge;
+  Length sunk = {};  ///< depth that a countersunk head takes out of it
 };
+
+/// The depth that a countersunk head takes out of the lip.
+inline Length sunk_depth(const FastenerSpec& spec) {
+  return spec.head == HeadKind::Countersunk ? spec.countersink_depth : Length();
+}
+
+/// What is left of a laminate's thickness under a countersunk head.
+template <class Working>
+auto left_thickness(Working& work,
+                    const Laminate& laminate,
+                    const std::string& table,
+                    Length sunk) {
+  if (!(sunk > Length()))
+    return work.given({"t", "thickness of this laminate", "mm"},
+                      laminate.thickness.in_mm(),
+                      Origin::of_file(table + ".thickness"));
+  return work.given({"t", "thickness left under the countersunk head", "mm"},
+                    std::max(laminate.thickness - sunk, Length()).in_mm(),
+                    Origin::of_joint("thickness less the countersink's depth"));
+}
 
 inline HoledLaminate holed_lip(const Joint& joint,
                                const FastenerSpec& spec,
                                const HoleSetting& setting) {
-  return {joint.lip, "lip", spec.lip_hole, "drilled in the lip", setting.edge_low};
+  return {joint.lip,        "lip",           spec.lip_hole, "drilled in the lip",
+          setting.edge_low, sunk_depth(spec)};
 }
 
 inline HoledLaminate holed_hull(const Joint& joint,
                                 const FastenerSpec& spec,
                                 const HoleSetting& setting) {
-  return {joint.hull, "hull", spec.hull_pilot.value_or(spec.lip_hole),
-          "drilled in the hull", setting.edge_top};
-}
-
-/// What is left of a laminate's strength hot and wet.
-template <class Working>
-auto wet_share(Working& work, const Joint& joint) {
-  return work.given({"kw", "what is left of a strength hot and wet", "1"},
-                    joint.strength.wet, Origin::of_file("strength.wet"));
+  const Length drilled = spec.hull_pilot.value_or(spec.lip_hole);
+  const bool cut = spec.diameter > drilled;
+  return {joint.hull, "hull", cut ? spec.diameter : drilled,
+          cut ? "cut by the thread, wider than the pilot" : "drilled in the hull",
+          setting.edge_top};
 }
 
 /// A laminate as one hole takes it.
@@ -65,9 +85,7 @@ HoleInLaminate<typename Working::Number> hole_in(Working& work,
                      Origin::of_joint("table of the fastener")),
           work.given({"dh", "hole in this laminate", "mm"}, holed.hole.in_mm(),
                      Origin::of_joint(holed.hole_origin)),
-          work.given({"t", "thickness of this laminate", "mm"},
-                     holed.laminate.thickness.in_mm(),
-                     Origin::of_file(holed.table + ".thickness")),
+          left_thickness(work, holed.laminate, holed.table, holed.sunk),
           work.given({"e",
                       "from the hole's centre to this laminate's edge, trim taken "
                       "off",
@@ -132,18 +150,23 @@ LaminateModes<typename Working::Number> laminate_modes(Working& work,
                       kw * torn)};
 }
 
-/// What holds the fastener along its axis in the lip: its head's bearing, N.
+/// What holds the head, or a washer, on a laminate along the fastener's axis, N.
+/// @param table  of the laminate in the joint file
 template <class Working>
-auto head_hold(Working& work, const Joint& joint, const FastenerSpec& spec) {
+auto head_hold(Working& work,
+               const Joint& joint,
+               const FastenerSpec& spec,
+               const Laminate& laminate,
+               const std::string& table) {
+  const Length sunk = table == "lip" ? sunk_depth(spec) : Length();
   const auto Ppt = pull_through(
       work,
-      work.given({"Dh", "diameter of what bears on the lip", "mm"},
+      work.given({"Dh", "diameter of what bears on the laminate", "mm"},
                  spec.head_diameter.in_mm(), Origin::of_joint("table of the fastener")),
-      work.given({"t", "thickness of the lip", "mm"}, joint.lip.thickness.in_mm(),
-                 Origin::of_file("lip.thickness")),
-      work.given({"til", "interlaminar shear strength of the lip", "N/mm2"},
-                 *joint.lip.strength.interlaminar,
-                 Origin::of_file("lip.interlaminar")));
+      left_thickness(work, laminate, table, sunk),
+      work.given({"til", "interlaminar shear strength of the laminate", "N/mm2"},
+                 *laminate.strength.interlaminar,
+                 Origin::of_file(table + ".interlaminar")));
   return work.figure(
       {"Ppt_wet", "load that pulls the head through, hot and wet", "N",
        "derived: what is left hot and wet", "the share is common to all laminates"},

@@ -24,9 +24,15 @@ Explanations fastener_reasons(const Joint& joint,
   laminate_modes(hull, joint, spec, holed_hull(joint, spec, setting), setting.space);
   reasons.push_back(
       {figure + ".hull", "what the hull carries at the hole", hull.release()});
-  head_hold(head, joint, spec);
+  head_hold(head, joint, spec, joint.lip, "lip");
   reasons.push_back(
       {figure + ".pull_through", "what holds the head on the lip", head.release()});
+  if (spec.kind == FastenerKind::Bolt) {
+    WrittenWorking washer;
+    head_hold(washer, joint, spec, joint.hull, "hull");
+    reasons.push_back({figure + ".pull_through_hull",
+                       "what holds the nut's washer on the hull", washer.release()});
+  }
   if (spec.kind == FastenerKind::TappingScrew) {
     WrittenWorking thread;
     thread_hold(thread, joint, spec);

@@ -56,7 +56,8 @@ const DrillStation* over_centreline(const PerimeterSide& side,
 Beside beside(const PerimeterSide& side,
               const std::vector<DrillStation>& stations,
               std::size_t hole,
-              bool before) {
+              bool before,
+              Length port_length) {
   const Length girth = stations[hole].girth;
   const auto away = [&](Length other) {
     return before ? girth - other : other - girth;
@@ -76,7 +77,7 @@ Beside beside(const PerimeterSide& side,
     if (const DrillStation* other = over_centreline(side, stations, girth, before)) {
       // port's hole to starboard's on the centreline, or from that one to port's
       if (side.name == SideName::Port) return {away(centre), true};
-      return {before ? other->girth : side.drill_line_length - other->girth, true};
+      return {before ? other->girth : port_length - other->girth, true};
     }
   return {away(border), false};
 }
@@ -85,8 +86,9 @@ Beside beside(const PerimeterSide& side,
 /// centreline.
 JointLoad mean_load(const PerimeterSide& side,
                     const JointLoads& loads,
-                    Length from,
-                    Length to) {
+                    std::pair<Length, Length> reach,
+                    Length port_length) {
+  const auto [from, to] = reach;
   const Length length = side.drill_line_length;
   const Length start = std::max(from, Length()), end = std::min(to, length);
   JointLoad sum;
@@ -101,7 +103,7 @@ JointLoad mean_load(const PerimeterSide& side,
   if (!(to > from)) return loads.at(side.name, from);
   add(side.name, start, end);
   add(SideName::Port, Length(), -from);
-  add(SideName::Port, length - (to - length), length);
+  add(SideName::Port, port_length - (to - length), port_length);
   return sum;
 }
 
@@ -113,15 +115,16 @@ HoleNeighbours hole_neighbours(const Perimeter& perimeter,
                                const JointLoads& loads) {
   const DrillStation& station = stations[hole];
   const PerimeterSide& side = *perimeter.side(station.side);
-  const Beside before = beside(side, stations, hole, true);
-  const Beside after = beside(side, stations, hole, false);
+  const Length port = perimeter.side(SideName::Port)->drill_line_length;
+  const Beside before = beside(side, stations, hole, true, port);
+  const Beside after = beside(side, stations, hole, false, port);
   const auto part = [](const Beside& of) {
     return of.is_hole ? of.distance / 2 : of.distance;
   };
   HoleNeighbours neighbours;
   neighbours.tributary = part(before) + part(after);
-  neighbours.load =
-      mean_load(side, loads, station.girth - part(before), station.girth + part(after));
+  neighbours.load = mean_load(
+      side, loads, {station.girth - part(before), station.girth + part(after)}, port);
   const auto full = [](const Beside& of) {
     return of.is_hole ? of.distance : 2 * of.distance;
   };
@@ -150,7 +153,10 @@ FastenerRow fastener_row(const Joint& joint,
   row.bearing = std::min(lip.bearing, hull.bearing);
   row.shear_out = std::min(lip.shear_out, hull.shear_out);
   row.net_tension = std::min(lip.net_tension, hull.net_tension);
-  row.pull_through = head_hold(work, joint, spec);
+  row.pull_through = head_hold(work, joint, spec, joint.lip, "lip");
+  if (spec.kind == FastenerKind::Bolt)
+    row.pull_through =
+        std::min(*row.pull_through, head_hold(work, joint, spec, joint.hull, "hull"));
   if (spec.kind == FastenerKind::TappingScrew)
     row.pull_out = thread_hold(work, joint, spec);
   const auto known = metal_strength(joint.fastener.strength);

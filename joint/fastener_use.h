@@ -114,7 +114,7 @@ RowUse row_use(Working& work, const Joint& joint, const FastenerRow& row) {
   RowUse use;
   use.governing = sheared >= pulled ? shear_mode : pull_mode;
   if (!(Va > 0) || !(Na > 0))
-    use.use = std::max(sheared, pulled);
+    use.use = joint.loads->factor_fastener * std::max(sheared, pulled);
   else
     use.use = value_of(hole_use(work, joint, row));
   return use;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 #include <utility>
 
 namespace sheerlap {
@@ -74,7 +75,11 @@ void JointLoads::set_ring(const Perimeter& perimeter) {
     const auto on_ring = [&](Length girth) {
       return (made.forward ? made.ring_start + girth : made.ring_start - girth).in_mm();
     };
+    made.begins.push_back(Length());
+    made.stops.push_back(one.drill_line_length);
     for (const OpeningSpan& opening : one.openings) {
+      made.begins.push_back(opening.to);
+      made.stops.push_back(opening.from);
       free_ends_mm_.push_back(on_ring(opening.from));
       free_ends_mm_.push_back(on_ring(opening.to));
     }
@@ -207,6 +212,17 @@ std::vector<Length> JointLoads::jumps_on(SideName name) const {
 std::optional<FreeEndDistance> JointLoads::free_end(SideName name, Length girth) const {
   if (free_ends_mm_.empty()) return std::nullopt;
   const Side& there = side(name);
+  // a place on an end belongs to the joint beside it, not to the opening
+  constexpr Length beside = Length::mm(2e-6);
+  const auto near = [&](const std::vector<Length>& ends) {
+    return std::any_of(ends.begin(), ends.end(), [&](Length end) {
+      return std::abs((end - girth).in_mm()) < 1e-6;
+    });
+  };
+  if (near(there.begins))
+    girth = girth + beside;
+  else if (near(there.stops))
+    girth = girth - beside;
   const double at =
       (there.forward ? there.ring_start + girth : there.ring_start - girth).in_mm();
   const auto after = std::lower_bound(free_ends_mm_.begin(), free_ends_mm_.end(), at);

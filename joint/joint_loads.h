@@ -61,8 +61,10 @@ class JointLoads {
   struct Side {
     SideName name = SideName::Starboard;
     std::vector<Piece> pieces;
-    Length ring_start;    ///< of its girth 0 on the way round the boat
-    bool forward = true;  ///< its girth grows the way round
+    Length ring_start;           ///< of its girth 0 on the way round the boat
+    bool forward = true;         ///< its girth grows the way round
+    std::vector<Length> begins;  ///< girths at which joint begins
+    std::vector<Length> stops;   ///< girths at which it stops
   };
 
   enum class Hand { Before, After };

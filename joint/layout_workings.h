@@ -9,7 +9,8 @@ inline constexpr std::string_view layout_source =
     "derived: fewest holes that keep every limit; of those the smallest largest space; "
     "of those the least sum of squared spaces";
 inline constexpr std::string_view layout_validity =
-    "the joint file's pitch limits, end distances, keep-outs, zones and places, and what "
+    "the joint file's pitch limits, end distances, keep-outs, zones and places, and "
+    "what "
     "the strength allows where it is asked to set them";
 
 /// How the figures of a layout are found.

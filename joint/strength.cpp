@@ -42,16 +42,44 @@ Check fastener_check(const FastenerStrengths& fasteners) {
           "the joint file's strengths, loads and factor_fastener"};
 }
 
+Check no_fastener_check() {
+  return {"strength.fasteners",
+          "holes: none, so nothing holds the joint if the bond fails",
+          0,
+          1,
+          "",
+          CheckState::Fail,
+          "the layout"};
+}
+
 Checks clamping_checks(const Joint& joint, const Clamping& clamping) {
   Checks checks;
-  if (clamping.bow && joint.strength.gap_change)
-    checks.push_back({"strength.clamping",
-                      "bow of the wet lip between fasteners at the largest space",
-                      clamping.bow->in_mm(), joint.strength.gap_change->in_mm(), "mm",
-                      *clamping.bow <= *joint.strength.gap_change ? CheckState::Pass
-                                                                  : CheckState::Warn,
-                      "[strength] gap_change"});
+  if (clamping.bow && clamping.space > Length() && joint.strength.gap_change)
+    checks.push_back(
+        {"strength.clamping",
+         fmt::format("bow of the wet lip in the space of {} on {}, girth {}",
+                     worded(clamping.space), side_word(clamping.place.side),
+                     worded(clamping.place.girth)),
+         clamping.bow->in_mm(), joint.strength.gap_change->in_mm(), "mm",
+         *clamping.bow <= *joint.strength.gap_change ? CheckState::Pass
+                                                     : CheckState::Warn,
+         "[strength] gap_change"});
   return checks;
+}
+
+/// The bond is not judged where the gap leaves the adhesive's window.
+Checks window_checks(const BondStrength& bond, const Adhesive& adhesive) {
+  const auto outside = [&](const BondPoint& point) {
+    return std::min(point.gap_top, point.gap_low) < adhesive.gap_min ||
+           std::max(point.gap_top, point.gap_low) > adhesive.gap_max;
+  };
+  const auto count = std::count_if(bond.along.begin(), bond.along.end(), outside);
+  if (count == 0) return {};
+  return {{"strength.gap_window",
+           "places of the bond with a gap outside the adhesive's window: its strength "
+           "is not known there, so the use worked out for them is not to be relied on",
+           static_cast<double>(count), 0, "", CheckState::Warn,
+           "the joint file: adhesive.gap_min, adhesive.gap_max"}};
 }
 
 Checks rule_checks(const RuleRows& rows) {
@@ -96,8 +124,7 @@ Explanations all_reasons(const Joint& joint,
   }
   append(reasons, load_sharing_reasons(joint, schedule.fastener, strength.sharing_place,
                                        largest));
-  append(reasons,
-         clamping_reasons(joint, schedule.fastener, strength.clamping, largest));
+  append(reasons, clamping_reasons(joint, schedule.fastener, strength.clamping));
   return reasons;
 }
 
@@ -127,19 +154,20 @@ Result<Strength> strength(const Joint& joint,
   result.bond = std::move(*bond);
   result.fasteners = std::move(*fasteners);
   result.combination = combination_words();
-  result.clamping =
-      clamping(joint, schedule.fastener, result.bond, layout.largest_pitch);
-  result.sharing_place = result.clamping.place;
+  result.clamping = clamping(joint, schedule.fastener, result.bond, layout);
+  result.sharing_place = least_gap(result.bond);
   result.sharing = load_sharing(joint, schedule.fastener, result.sharing_place,
                                 layout.largest_pitch);
   RuleSubject subject = rule_subject(joint, perimeter, schedule);
   subject.vessel_length = joint.strength.hull_length;
   result.rules = rule_rows(subject, *chosen);
   result.checks.push_back(bond_check(result.bond));
-  if (!result.fasteners.rows.empty())
-    result.checks.push_back(fastener_check(result.fasteners));
+  result.checks.push_back(result.fasteners.rows.empty()
+                              ? no_fastener_check()
+                              : fastener_check(result.fasteners));
   for (const Checks& more :
-       {clamping_checks(joint, result.clamping), rule_checks(result.rules)})
+       {window_checks(result.bond, *joint.adhesive),
+        clamping_checks(joint, result.clamping), rule_checks(result.rules)})
     result.checks.insert(result.checks.end(), more.begin(), more.end());
   result.reasons = strength_told(
       all_reasons(joint, perimeter, schedule, *loads, result, layout.largest_pitch),

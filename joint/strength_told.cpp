@@ -103,21 +103,23 @@ Explanation place_reason(const BondPoint& worst) {
 }
 
 /// The place where the lip is closed and the load shared out.
-Explanation clamping_place(const BondPoint& place) {
+Explanation clamping_place(const Clamping& clamping) {
   WrittenWorking work;
-  work.given({"s", "girth on the sheer", "mm"}, place.girth.in_mm(),
-             Origin::of_joint("where the bond line is thinnest"));
+  work.given({"s", "girth on the sheer", "mm"}, clamping.place.girth.in_mm(),
+             Origin::of_joint("where the gap is least in the space that asks most"));
+  work.given({"s_h", "space between the two holes", "mm"}, clamping.space.in_mm(),
+             Origin::of_joint("as in `layout`"));
   return {"strength.clamping.girth",
           "place where closing the lip is worked",
           work.release(),
-          {{"strength.clamping.girth", "s"}}};
+          {{"strength.clamping.girth", "s"}, {"strength.clamping.space", "s_h"}}};
 }
 
 }  // namespace
 
 Explanations strength_told(Explanations reasons, const Strength& strength) {
   reasons.push_back(place_reason(strength.bond.worst));
-  reasons.push_back(clamping_place(strength.clamping.place));
+  reasons.push_back(clamping_place(strength.clamping));
   for (Explanation& reason : reasons) {
     const std::string_view figure = reason.figure;
     for (const Entry& entry : entries)

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "joint/documents/cautions.h"
 #include "joint/documents/text_table.h"
@@ -39,6 +40,7 @@ Scale scale_of(const std::string& unit, LengthUnit shown) {
 /// "0.6 mm against 1 mm", lengths in the document's unit; with as many decimals as it
 /// takes to tell the two apart.
 std::string value_against_limit(const Check& check, const NumberStyle& style) {
+  if (!std::isfinite(check.value)) return "beyond all that is carried";
   const Scale scale = scale_of(check.unit, style.unit());
   int count = scale.decimals;
   std::string value, limit;

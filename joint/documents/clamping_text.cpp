@@ -58,28 +58,32 @@ std::string clamping_text(const Job& job, const NumberStyle& style) {
   force(clamping.hold_force, "N/mm", 2, "below which the paste does not yield");
   force(clamping.line_force, "N/mm", 2, "to close at the speed given, in all");
   force(clamping.fastener_force, "N", 0,
-        "the same for each fastener at the largest space: what clamps or fasteners "
+        "the same for each fastener beside that space: what clamps or fasteners "
         "have to pull, or close more slowly");
-  length(clamping.bow, true,
-         "bow of the lip midway between fasteners at the largest space, wet");
+  length(clamping.bow, true, "bow of the lip midway between the two holes, wet");
   const auto& allowed = job.joint.strength.gap_change;
   length(clamping.pitch, false,
          "the largest space for the change of gap allowed while wet" +
              (allowed ? ", " + style.size_with_unit(*allowed) : ""));
+  const auto trend = [&](const std::optional<Length>& pitch) {
+    const bool stocky = pitch && *pitch < 10 * job.joint.lip.thickness;
+    return std::string(stocky ? "; under 10 lip thicknesses: a trend only" : "");
+  };
   length(clamping.even_pitch, false,
-         "cured: beyond it each fastener presses alone (pi/beta)");
+         "cured: beyond it each fastener presses alone (pi/beta)" +
+             trend(clamping.even_pitch));
   length(clamping.lift_pitch, false,
-         "cured: beyond it the lip lifts between fasteners that pull");
+         "cured: beyond it the lip lifts between fasteners that pull" +
+             trend(clamping.lift_pitch));
   length(clamping.tight_pitch, false,
          "for a seal: the space of a gasketed flange, where a sealant seals");
   return "Clamping\n" +
-         wrapped(fmt::format(
-             "Closing the lip onto the wet adhesive where the gap is least: {}, gap {} "
-             "{} midway. Largest space {} {}.",
-             style.sentence(place_words(clamping.place)),
-             style.gap(clamping.place.gap()), style.unit_name(),
-             job.layout ? style.span(job.layout->largest_pitch) : "-",
-             style.unit_name())) +
+         wrapped(fmt::format("Closing the lip onto the wet adhesive in the space "
+                             "between two holes that "
+                             "asks most: {}, gap {} {} midway, space {} {}.",
+                             style.sentence(place_words(clamping.place)),
+                             style.gap(clamping.place.gap()), style.unit_name(),
+                             style.span(clamping.space), style.unit_name())) +
          (table.rows.empty() ? "" : "\n" + text_of(table));
 }
 

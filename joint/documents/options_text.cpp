@@ -12,7 +12,7 @@ namespace sheerlap {
 namespace {
 
 std::string use_words(double use) {
-  return std::isfinite(use) ? decimals(use, 2) : "none";
+  return std::isfinite(use) ? decimals(use, 2) : "beyond all";
 }
 
 std::string heading(const Joint& joint, const NumberStyle& style) {

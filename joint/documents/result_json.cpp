@@ -1,5 +1,7 @@
 #include "joint/documents/result_json.h"
 
+#include <cmath>
+
 #include "joint/documents/jig_json.h"
 #include "joint/documents/json_parts.h"
 #include "joint/documents/result_object.h"
@@ -32,13 +34,14 @@ Json perimeter_json(const Perimeter& perimeter) {
 Json checks_json(const Checks& checks) {
   Json list = Json::array();
   for (const Check& check : checks)
-    list.push_back({{"id", check.id},
-                    {"what", check.what},
-                    {"value", number(check.value)},
-                    {"limit", number(check.limit)},
-                    {"unit", check.unit},
-                    {"state", word_of(check.state)},
-                    {"source", check.source}});
+    list.push_back(
+        {{"id", check.id},
+         {"what", check.what},
+         {"value", std::isfinite(check.value) ? number(check.value) : Json()},
+         {"limit", number(check.limit)},
+         {"unit", check.unit},
+         {"state", word_of(check.state)},
+         {"source", check.source}});
   return list;
 }
 

@@ -78,6 +78,7 @@ Json sharing_json(const LoadSharing& sharing) {
 Json clamping_json(const Clamping& clamping) {
   return {{"side", side_word(clamping.place.side)},
           {"girth", number(clamping.place.girth)},
+          {"space", number(clamping.space)},
           {"flow_force", number(clamping.flow_force)},
           {"hold_force", number(clamping.hold_force)},
           {"line_force", number(clamping.line_force)},

@@ -116,7 +116,9 @@ std::vector<NamedValue> worst_hole_values(const Job& job, const NumberStyle& sty
 std::vector<NamedValue> clamping_values(const Clamping& clamping,
                                         const NumberStyle& style) {
   std::vector<NamedValue> values{
-      {"place that asks most: the least gap",
+      {"space between two holes that asks most",
+       style.span(clamping.space) + " " + style.unit_name()},
+      {"least gap within it",
        fmt::format("{}, girth {} {} along the sheer", side_word(clamping.place.side),
                    style.running(clamping.place.girth), style.unit_name())}};
   const auto add = [&](const char* name, const std::optional<double>& value,
@@ -129,7 +131,7 @@ std::vector<NamedValue> clamping_values(const Clamping& clamping,
   add("force to close it at the given speed, flow", clamping.flow_force, "N/mm", 2);
   add("force below which the paste does not move", clamping.hold_force, "N/mm", 2);
   add("force to close it, at most", clamping.line_force, "N/mm", 2);
-  add("that on each fastener at the largest space", clamping.fastener_force, "N", 0);
+  add("that on each fastener beside that space", clamping.fastener_force, "N", 0);
   add_length("bow of the wet lip midway between fasteners", clamping.bow);
   add_length("largest space for the change of gap allowed", clamping.pitch);
   add_length("cured: space beyond which fasteners press each alone",
