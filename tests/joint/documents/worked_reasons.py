@@ -214,7 +214,7 @@ def boats_of(fixtures, folder):
         (there / "sheer.csv").write_text(table)
         # the demo's last two columns are the lip's offsets at its top and low edge
         (there / "even.csv").write_text(
-            re.sub(r"(\d),[-\d.]+,[-\d.]+$", r"\1,3,3", table, flags=re.MULTILINE))
+            re.sub(r"(\d),[-\d.]+,[-\d.]+$", r"\1,2,2", table, flags=re.MULTILINE))
         boat = there / "joint.toml"
         boat.write_text(changed((demo / "joint.toml").read_text(), changes))
         yield name, boat
