@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cli/stretch_table.h"
+#include "joint/mechanics/deck_pressure.h"
 
 namespace sheerlap {
 namespace {
@@ -119,8 +120,10 @@ std::optional<HullGirder> read_girder(TomlTable& root) {
 }
 
 std::optional<DeckLoad> read_panel(TomlTable& root) {
-  constexpr std::array categories{Choice<double>{"A", 1.0}, Choice<double>{"B", 0.8},
-                                  Choice<double>{"C", 0.6}, Choice<double>{"D", 0.4}};
+  constexpr std::array categories{Choice<DesignCategory>{"A", DesignCategory::A},
+                                  Choice<DesignCategory>{"B", DesignCategory::B},
+                                  Choice<DesignCategory>{"C", DesignCategory::C},
+                                  Choice<DesignCategory>{"D", DesignCategory::D}};
   constexpr Bounds shares{0, 1, true, "more than 0, to 1"};
   TomlTable table = root.table("deck_panel");
   if (!table.there()) return std::nullopt;
@@ -136,8 +139,8 @@ std::optional<DeckLoad> read_panel(TomlTable& root) {
   if (!table.has("pressure")) {
     panel.waterline_length =
         waterline.needed("for the deck's pressure; or give the pressure, kN/m2");
-    panel.category_factor =
-        category.needed("the design category, A to D; or give the pressure, kN/m2");
+    panel.category_factor = category_factor(
+        category.needed("the design category, A to D; or give the pressure, kN/m2"));
     panel.displacement_kg =
         displacement.needed("the loaded mass, kg; or give the pressure, kN/m2");
     panel.longitudinal_factor = longitudinal.otherwise(

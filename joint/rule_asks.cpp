@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "joint/mechanics/watertight_pitch.h"
 #include "joint/vessel_length_table.h"
 #include "joint/worded_length.h"
 
@@ -57,7 +58,11 @@ RuleAsked rule_asked(const RuleAsk& ask, const RuleSubject& subject) {
     case RuleForm::GasketedFlange: {
       const Length thinner_one =
           std::min(subject.lip_thickness, subject.hull_thickness);
-      return {2 * subject.diameter + 6 * thinner_one / (ask.factor + 0.5), ""};
+      PlainWorking work;
+      return {Length::mm(flange_pitch(
+                  work, SealedFlange<double>{subject.diameter.in_mm(),
+                                             thinner_one.in_mm(), ask.factor})),
+              ""};
     }
     case RuleForm::TableByLength:
       break;

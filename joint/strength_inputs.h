@@ -6,6 +6,8 @@
 #include <vector>
 
 #include "geometry/quantity.h"
+#include "joint/mechanics/fastened_laminate.h"
+#include "joint/mechanics/fastener_strength.h"
 #include "joint/mechanics/hull_section.h"
 #include "joint/stretch.h"
 
@@ -118,9 +120,9 @@ struct Loads {
 struct StrengthRules {
   std::vector<std::string> rules;  ///< ids of published rules that are to be kept
   bool edges_held = false;         ///< the lip cannot turn at the overlap's end: k = 1
-  double hole_brittleness = 0.33;  ///< C of the stress concentration at a hole
-  double thread_grip = 0.5;        ///< share of the thread's surface that holds
-  double wet = 0.9;                ///< what is left of a laminate's bearing when wet
+  double hole_brittleness = glass_relief;  ///< C of the stress concentration at a hole
+  double thread_grip = common_engagement;  ///< share of the thread's surface that holds
+  double wet = hot_wet_share;         ///< what is left of a laminate's bearing when wet
   std::optional<Length> gap_change;   ///< allowed between fasteners while wet
   double closing_speed = 1;           ///< mm/s, of the lip onto the wet paste
   std::optional<Length> hull_length;  ///< for rules by length

@@ -164,7 +164,7 @@ std::string use_flag(double use) {
 }
 
 std::string use_text(double use) {
-  if (!std::isfinite(use)) return "all";
+  if (!std::isfinite(use)) return "beyond all";
   int count = 2;
   std::string text = decimals(use, count);
   while (use > 1 && std::stod(text) <= 1 && count < 10) text = decimals(use, ++count);

@@ -4,9 +4,9 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
-#include <cmath>
 #include <vector>
 
+#include "joint/documents/bond_text.h"
 #include "joint/joint.h"
 
 namespace sheerlap {
@@ -60,19 +60,15 @@ std::string length_words(const HoleAt& at,
       reserve);
 }
 
-std::string use_words(double use) {
-  return std::isfinite(use) ? decimals(use, 2) : "beyond all it carries";
-}
-
 void add_uses(std::vector<std::string>& words, const HoleAt& at, const HoleAt& here) {
   if (at.alone && here.alone)
     words.push_back(fmt::format(
-        "use alone {} (here {}), {}", use_words(at.alone->utilisation),
-        use_words(here.alone->utilisation), mode_words(at.alone->governing)));
+        "use alone {} (here {}), {}", use_text(at.alone->utilisation),
+        use_text(here.alone->utilisation), mode_words(at.alone->governing)));
   if (at.bond && here.bond)
     words.push_back(fmt::format("use of the bond {} (here {})",
-                                use_words(at.bond->utilisation),
-                                use_words(here.bond->utilisation)));
+                                use_text(at.bond->utilisation),
+                                use_text(here.bond->utilisation)));
 }
 
 }  // namespace

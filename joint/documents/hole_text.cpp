@@ -4,9 +4,9 @@
 
 #include <array>
 #include <cassert>
-#include <cmath>
 #include <optional>
 
+#include "joint/documents/bond_text.h"
 #include "joint/documents/hole_move_words.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
@@ -15,10 +15,6 @@
 
 namespace sheerlap {
 namespace {
-
-std::string use_words(double use) {
-  return std::isfinite(use) ? decimals(use, 2) : "over all";
-}
 
 std::string heading(const HoleAt& here, const Job& job, const NumberStyle& style) {
   return wrapped(fmt::format(
@@ -130,13 +126,13 @@ std::string alone(const FastenerRow& row,
         !known || mode.load == 0 ? 0 : factor * mode.load / *mode.carries;
     table.rows.push_back({mode_words(mode.mode),
                           known ? decimals(*mode.carries, 0) : "-",
-                          decimals(mode.load, 0), known ? use_words(use) : "-"});
+                          decimals(mode.load, 0), known ? use_text(use) : "-"});
   }
   return "\nThe fastener alone, the bond gone\n" + text_of(table) +
          wrapped(fmt::format(
              "It carries {} of joint. Load times {:g}, over what it carries; shear and "
              "pull together use {}, by: {}.",
-             style.span(row.tributary), factor, use_words(row.utilisation),
+             style.span(row.tributary), factor, use_text(row.utilisation),
              mode_words(row.governing)));
 }
 
@@ -150,7 +146,7 @@ std::string bond(const BondPoint& at, const NumberStyle& style) {
              "Use {}: {}.",
              style.gap(at.gap_top), style.gap(at.gap_low), style.span(at.width),
              at.load.along, at.load.across, at.load.off, at.shear_along,
-             at.shear_across, at.peel, use_words(at.utilisation), mode_words(at.mode)));
+             at.shear_across, at.peel, use_text(at.utilisation), mode_words(at.mode)));
 }
 
 std::string moves(const HoleStory& story, const NumberStyle& style) {

@@ -5,15 +5,12 @@
 
 #include <cmath>
 
+#include "joint/documents/bond_text.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
 
 namespace sheerlap {
 namespace {
-
-std::string use_words(double use) {
-  return std::isfinite(use) ? decimals(use, 2) : "beyond all";
-}
 
 std::string heading(const Joint& joint, const NumberStyle& style) {
   const FastenerChoice& own = joint.fastener;
@@ -50,8 +47,8 @@ std::vector<std::string> row_of(std::size_t place,
   if (candidate.figures) {
     const CandidateFigures& figures = *candidate.figures;
     row.push_back(fmt::format("{}", figures.fasteners));
-    row.push_back(use_words(figures.bond_use));
-    row.push_back(figures.worst ? use_words(figures.worst->utilisation) : "-");
+    row.push_back(use_text(figures.bond_use));
+    row.push_back(figures.worst ? use_text(figures.worst->utilisation) : "-");
     row.push_back(figures.hull_clear ? style.span(figures.hull_clear->least) : "-");
     row.push_back(figures.hull_clear ? fmt::format("{}", figures.hull_clear->missing)
                                      : "-");

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <boost/test/unit_test.hpp>
+#include <limits>
 #include <sstream>
 
 #include "joint/documents/bond_text.h"
@@ -146,6 +147,12 @@ BOOST_AUTO_TEST_CASE(no_line_is_wider_than_100_characters) {
     for (std::string line; std::getline(stream, line);)
       BOOST_TEST(width_of(line) <= 100, line);
   }
+}
+
+BOOST_AUTO_TEST_CASE(a_use_over_1_is_never_shown_as_1) {
+  BOOST_TEST(use_text(1.0004) == "1.0004");
+  BOOST_TEST(use_text(0.9999) == "1.00");
+  BOOST_TEST(use_text(std::numeric_limits<double>::infinity()) == "beyond all");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
