@@ -35,6 +35,9 @@ std::string short_mode(BondMode mode) {
   return "no bond";
 }
 
+/// The use in a narrow column, where the mode beside it says why there is no number.
+std::string use_cell(double use) { return std::isfinite(use) ? use_text(use) : "over"; }
+
 bool same_place(const BondPoint& one, const BondPoint& other) {
   return one.side == other.side && one.girth == other.girth;
 }
@@ -104,7 +107,7 @@ std::string table_of(const BondStrength& bond,
         {style.running(at.girth) + (row.between ? "+" : " "), style.gap(at.gap_top),
          style.gap(at.gap_low), decimals(at.load.along, 1), decimals(at.load.across, 2),
          decimals(at.load.off, 2), stress(at.shear_along), stress(at.shear_across),
-         stress(at.peel), use_text(at.utilisation), short_mode(at.mode), look});
+         stress(at.peel), use_cell(at.utilisation), short_mode(at.mode), look});
   }
   return text_of(table);
 }
