@@ -6,6 +6,7 @@
 #include "joint/adhesive.h"
 #include "joint/check.h"
 #include "joint/fit.h"
+#include "joint/going_on.h"
 #include "joint/joint.h"
 #include "joint/layout.h"
 #include "joint/order.h"
@@ -36,6 +37,7 @@ struct Job {
   Joint joint;
   Perimeter perimeter;
   std::optional<Fit> fit;
+  std::optional<GoingOn> going_on;
   std::optional<Layout> layout;
   std::optional<Schedule> schedule;
   std::optional<AdhesivePlan> adhesive;

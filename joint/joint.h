@@ -7,9 +7,12 @@
 
 #include "geometry/quantity.h"
 #include "joint/adhesive_product.h"
+#include "joint/reading_limits.h"
+#include "joint/seating_inputs.h"
 #include "joint/sheer.h"
 #include "joint/strength_inputs.h"
 #include "joint/stretch.h"
+#include "joint/tolerance_inputs.h"
 
 namespace sheerlap {
 
@@ -134,6 +137,10 @@ struct Joint {
   std::vector<FixedPlace> places;
   std::optional<Loads> loads;
   StrengthRules strength;
+  std::optional<TurnedEntry> turned_entry;
+  SeatingInputs seating;
+  ReadingLimits reading_limits;
+  std::optional<ToleranceInputs> tolerance;
   JigRules jig;
   std::optional<Shop> shop;
   std::optional<OrderRules> order;
