@@ -23,7 +23,7 @@ enum class ErrorLaw { Normal, Uniform };
 
 /// One error of the process. Lengths are mm, shrinkage is a share, twist is degrees.
 struct ProcessError {
-  ProcessErrorKind kind = ErrorKindOfBoat::HullFace;
+  ProcessErrorKind kind = ProcessErrorKind::HullFace;
   ErrorLaw law = ErrorLaw::Normal;
   double mean = 0;
   double spread = 0;   ///< standard deviation; of a uniform law half its width
