@@ -4,6 +4,7 @@
 
 #include "geometry/result.h"
 #include "joint/adhesive.h"
+#include "joint/boat.h"
 #include "joint/check.h"
 #include "joint/fit.h"
 #include "joint/going_on.h"
@@ -43,8 +44,9 @@ struct Job {
   std::optional<AdhesivePlan> adhesive;
   std::optional<Order> order;
   std::optional<Strength> strength;
-  Explanations reasons;  ///< as `reasons_of` has them
-  Checks checks;         ///< of the perimeter and of every part, in that order
+  std::optional<Boat> boat;  ///< the one boat that the parts are of, if it was read
+  Explanations reasons;      ///< as `reasons_of` has them
+  Checks checks;             ///< of the perimeter and of every part, in that order
 };
 
 /// Works out the parts asked for and those they need.

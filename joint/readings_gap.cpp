@@ -49,6 +49,8 @@ void merge_same_places(std::vector<GapCorrection>& corrections) {
       continue;
     }
     GapCorrection& kept = merged.back();
+    kept.readings.insert(kept.readings.end(), next.readings.begin(),
+                         next.readings.end());
     const double share = 1 / static_cast<double>(alike);
     kept.top = kept.top + share * (next.top - kept.top);
     kept.low = kept.low + share * (next.low - kept.low);
@@ -66,7 +68,8 @@ ReadingsGap::ReadingsGap(const Perimeter& perimeter,
   for (const PerimeterSide& side : perimeter.sides)
     sides_.push_back({&side, GapProfile(perimeter, side), {}});
   for (Side& side : sides_) {
-    for (const GapReading& reading : readings) {
+    for (std::size_t i = 0; i < readings.size(); ++i) {
+      const GapReading& reading = readings[i];
       if (reading.side != side.side->name || reading.state != state) continue;
       assert(reading.top || reading.low);
       const auto off = [&](const std::optional<Length>& gap, bool low) {
@@ -76,7 +79,7 @@ ReadingsGap::ReadingsGap(const Perimeter& perimeter,
       const Length top = reading.top ? off(reading.top, false) : off(reading.low, true);
       const Length low = reading.low ? off(reading.low, true) : top;
       side.corrections.push_back(
-          {reading.girth, top, low, !both, place_words(reading)});
+          {reading.girth, top, low, !both, place_words(reading), {i}});
     }
     std::stable_sort(side.corrections.begin(), side.corrections.end(),
                      [](const auto& a, const auto& b) { return a.girth < b.girth; });

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <cstddef>
+#include <string>
 #include <vector>
 
 #include "geometry/quantity.h"
@@ -15,6 +17,8 @@ struct GapCorrection {
   Length top, low;
   bool one_edge = false;  ///< one edge only was read, and stands for both
   std::string place;      ///< in words
+  /// Whose it is, by their places in the list of readings.
+  std::vector<std::size_t> readings = {};
 };
 
 /// A stretch beyond the first or last reading of a side: the correction there is that
