@@ -141,7 +141,8 @@ Result<AddedBoat> add_to_record(const RecordOptions& options) {
   added.unread = gap.unread();
   for (const PerimeterSide& side : input->job.perimeter.sides)
     for (const GapCorrection& correction : gap.corrections(side.name))
-      if (correction.one_edge) added.one_edge.push_back(correction.place);
+      if (correction.one_edge && !correction.between_sides)
+        added.one_edge.push_back(correction.place);
   return added;
 }
 

@@ -80,9 +80,10 @@ double EnclosedSpace::section_mm2(Place place) const {
 
 std::vector<double> EnclosedSpace::cuts(const SpanPart& part) const {
   const Curve& curve = inner_.curve();
-  const std::size_t next = curve.knot_after(part.span);
-  const Apart from = apart(inner_.offsets(part.span), outer_.offsets(part.span));
-  const Apart to = apart(inner_.offsets(next), outer_.offsets(next));
+  const SpanOffsets& inside = inner_.offsets(part.span);
+  const SpanOffsets& outside = outer_.offsets(part.span);
+  const Apart from = apart(inside.from, outside.from);
+  const Apart to = apart(inside.to, outside.to);
   std::vector<double> cuts{part.from_u, part.to_u};
   const auto add = [&](double share) {
     if (!(share > 0 && share < 1)) return;

@@ -13,22 +13,37 @@ double between(double from, double to, double share) {
   return from + share * (to - from);
 }
 
+std::vector<SpanOffsets> by_span(const Curve& curve,
+                                 const std::vector<RuledOffsets>& offsets) {
+  assert(offsets.size() == curve.knots());
+  std::vector<SpanOffsets> spans;
+  for (std::size_t span = 0; span < curve.spans(); ++span)
+    spans.push_back({offsets[span], offsets[curve.knot_after(span)]});
+  return spans;
+}
+
 }  // namespace
 
 double FacePoint::area_mm() const { return by_u.cross(by_depth).norm(); }
 
 RuledFace::RuledFace(std::shared_ptr<const Curve> curve,
-                     std::vector<RuledOffsets> offsets,
+                     const std::vector<RuledOffsets>& offsets,
                      double thickness_mm)
     : curve_(std::move(curve)),
-      offsets_(std::move(offsets)),
-      thickness_mm_(thickness_mm) {
-  assert(offsets_.size() == curve_->knots());
+      offsets_(by_span(*curve_, offsets)),
+      thickness_mm_(thickness_mm) {}
+
+RuledFace RuledFace::stepped(std::shared_ptr<const Curve> curve,
+                             std::vector<SpanOffsets> offsets) {
+  assert(offsets.size() == curve->spans());
+  RuledFace face;
+  face.curve_ = std::move(curve);
+  face.offsets_ = std::move(offsets);
+  return face;
 }
 
 double RuledFace::variation(std::size_t span) const {
-  const RuledOffsets& from = offsets_[span];
-  const RuledOffsets& to = offsets_[curve_->knot_after(span)];
+  const auto& [from, to] = offsets_[span];
   const double lap_change =
       std::abs(to.lap_mm - from.lap_mm) / std::min(from.lap_mm, to.lap_mm);
   const double slope_change = std::abs((to.low_mm - to.top_mm) / to.lap_mm -
@@ -37,14 +52,13 @@ double RuledFace::variation(std::size_t span) const {
 }
 
 double RuledFace::lap_mm(Place place) const {
-  const double from = offsets_[place.span].lap_mm;
-  const double to = offsets_[curve_->knot_after(place.span)].lap_mm;
+  const double from = offsets_[place.span].from.lap_mm;
+  const double to = offsets_[place.span].to.lap_mm;
   return from == to ? from : between(from, to, curve_->girth_share(place));
 }
 
 OffsetJet RuledFace::offset(Place place, double depth_mm) const {
-  const RuledOffsets& from = offsets_[place.span];
-  const RuledOffsets& to = offsets_[curve_->knot_after(place.span)];
+  const auto& [from, to] = offsets_[place.span];
   const double top_step = to.top_mm - from.top_mm;
   const double low_step = to.low_mm - from.low_mm;
   const double lap_step = to.lap_mm - from.lap_mm;
@@ -86,10 +100,11 @@ FacePoint RuledFace::at(Place place, double depth_mm) const {
 
 RuledFace RuledFace::shifted(double further_mm) const {
   RuledFace result = *this;
-  for (RuledOffsets& offsets : result.offsets_) {
-    offsets.top_mm += further_mm;
-    offsets.low_mm += further_mm;
-  }
+  for (SpanOffsets& span : result.offsets_)
+    for (RuledOffsets* offsets : {&span.from, &span.to}) {
+      offsets->top_mm += further_mm;
+      offsets->low_mm += further_mm;
+    }
   return result;
 }
 

@@ -37,6 +37,12 @@ struct RuledOffsets {
   double lap_mm = 0;
 };
 
+/// Offsets of a face over one span of its curve.
+struct SpanOffsets {
+  RuledOffsets from;  ///< where the span starts
+  RuledOffsets to;
+};
+
 /// A point of a face and how it moves.
 struct FacePoint {
   Point3 point;
@@ -65,13 +71,17 @@ class RuledFace {
   /// @param thickness_mm  the face lies this much further out, measured square to it in
   ///                      the vertical section across the curve
   RuledFace(std::shared_ptr<const Curve> curve,
-            std::vector<RuledOffsets> offsets,
+            const std::vector<RuledOffsets>& offsets,
             double thickness_mm = 0);
-
+  /// A face that may have a step where two spans meet.
+  ///
+  /// @param offsets  one a span
+  static RuledFace stepped(std::shared_ptr<const Curve> curve,
+                           std::vector<SpanOffsets> offsets);
   const Curve& curve() const { return *curve_; }
   const std::shared_ptr<const Curve>& shared_curve() const { return curve_; }
 
-  const RuledOffsets& offsets(std::size_t knot) const { return offsets_[knot]; }
+  const SpanOffsets& offsets(std::size_t span) const { return offsets_[span]; }
   /// How much the face changes within a span: the bend of the curve (radians), the
   /// lap's change as a share of it, or the change of the slope, whichever is greatest.
   double variation(std::size_t span) const;
@@ -86,8 +96,10 @@ class RuledFace {
   RuledFace thickened(double further_mm) const;
 
  private:
+  RuledFace() = default;
+
   std::shared_ptr<const Curve> curve_;
-  std::vector<RuledOffsets> offsets_;
+  std::vector<SpanOffsets> offsets_;  ///< one a span
   double thickness_mm_ = 0;
 };
 

@@ -8,6 +8,7 @@
 #include "geometry/fairness.h"
 #include "geometry/mitre.h"
 #include "joint/face_folds.h"
+#include "joint/perimeter_on.h"
 #include "joint/row_errors.h"
 #include "joint/sheer_curve.h"
 #include "joint/worded_length.h"
@@ -18,41 +19,6 @@ namespace {
 /// A false hollow smaller than this is lost in the setting-out (common practice, no
 /// source).
 constexpr double fair_within_mm = 0.5;
-
-struct Faces {
-  std::shared_ptr<const RuledFace> sheer, hull, lip, lip_outer;
-};
-
-Faces hang_faces(const Joint& joint, const SheerCurve& sheer) {
-  const auto& rows = joint.sheer.rows;
-  std::vector<RuledOffsets> none, hull, lip;
-  for (const SheerKnot& knot : sheer.knots) {
-    const FlangeOffsets& at = rows[knot.row].offsets;
-    const double lap = at.lap.in_mm();
-    none.push_back({0, 0, lap});
-    hull.push_back({at.hull_top.in_mm(), at.hull_low.in_mm(), lap});
-    lip.push_back({at.lip_top.in_mm(), at.lip_low.in_mm(), lap});
-  }
-  for (std::size_t i = 0; i < sheer.knots.size(); ++i) {
-    if (!sheer.knots[i].added) continue;
-    const std::size_t next = (i + 1) % sheer.knots.size();
-    const double before = sheer.curve->girth_mm(i - 1);
-    const double share = before / (before + sheer.curve->girth_mm(i));
-    for (auto* face : {&none, &hull, &lip}) {
-      const RuledOffsets a = (*face)[i - 1];
-      const RuledOffsets b = (*face)[next];
-      (*face)[i] = {a.top_mm + share * (b.top_mm - a.top_mm),
-                    a.low_mm + share * (b.low_mm - a.low_mm),
-                    a.lap_mm + share * (b.lap_mm - a.lap_mm)};
-    }
-  }
-  const auto make = [&](std::vector<RuledOffsets> offsets, double thickness) {
-    return std::make_shared<const RuledFace>(sheer.curve, std::move(offsets),
-                                             thickness);
-  };
-  return {make(none, 0), make(hull, 0), make(lip, 0),
-          make(lip, joint.lip.thickness.in_mm())};
-}
 
 /// Whether a span is the port image of one to starboard, of which all is said already.
 bool is_port_image(const SheerCurve& sheer, std::size_t span) {
@@ -233,32 +199,30 @@ const PerimeterSide* Perimeter::side(SideName name) const {
   return found == sides.end() ? nullptr : &*found;
 }
 
-Result<Perimeter> perimeter(const Joint& joint) {
-  const auto sheer = sheer_curve(joint.sheer);
-  if (!sheer) return tl::unexpected(sheer.error());
-  const Faces faces = hang_faces(joint, *sheer);
-  Errors errors = face_folds(*faces.hull, *sheer, "the hull face");
+Result<Perimeter> perimeter_on(const Joint& joint,
+                               const SheerCurve& sheer,
+                               const JointFaces& faces) {
+  Errors errors = face_folds(*faces.hull, sheer, "the hull face");
   for (const auto& [face, name] :
        {std::pair(faces.lip, "the lip face"), std::pair(faces.lip_outer, "the lip")})
-    if (errors.empty()) errors = face_folds(*face, *sheer, name);
-  if (!errors.empty()) return tl::unexpected(at_rows(errors, sheer->knots));
+    if (errors.empty()) errors = face_folds(*face, sheer, name);
+  if (!errors.empty()) return tl::unexpected(at_rows(errors, sheer.knots));
 
   Perimeter result;
   result.hull = faces.hull;
   result.lip = faces.lip;
   result.lip_outer = faces.lip_outer;
-  result.knots = sheer->knots;
-  result.checks = fairness_checks(joint, *sheer);
+  result.knots = sheer.knots;
   std::vector<std::shared_ptr<const FaceLine>> lines;
   const double depth = joint.fastener.line.in_mm();
   for (const auto& [face, at] :
        {std::pair(faces.sheer, 0.0), std::pair(faces.lip_outer, depth),
         std::pair(faces.hull, depth)}) {
     const auto line = line_at(face, at);
-    if (!line) return tl::unexpected(corner_errors(line.error(), sheer->knots));
+    if (!line) return tl::unexpected(corner_errors(line.error(), sheer.knots));
     lines.push_back(*line);
   }
-  for (const SheerSide& given : sheer->sides) {
+  for (const SheerSide& given : sheer.sides) {
     auto side = side_of(joint, given, result, lines);
     if (!side) {
       errors.insert(errors.end(), side.error().begin(), side.error().end());
@@ -281,7 +245,15 @@ Result<Perimeter> perimeter(const Joint& joint) {
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   result.mitres = joint_mitres(result);
   errors = mitre_faults(result);
-  if (!errors.empty()) return tl::unexpected(corner_errors(errors, sheer->knots));
+  if (!errors.empty()) return tl::unexpected(corner_errors(errors, sheer.knots));
+  return result;
+}
+
+Result<Perimeter> perimeter(const Joint& joint) {
+  const auto sheer = sheer_curve(joint.sheer);
+  if (!sheer) return tl::unexpected(sheer.error());
+  auto result = perimeter_on(joint, *sheer, joint_faces(joint, *sheer));
+  if (result) result->checks = fairness_checks(joint, *sheer);
   return result;
 }
 

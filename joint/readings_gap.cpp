@@ -85,6 +85,44 @@ ReadingsGap::ReadingsGap(const Perimeter& perimeter,
                      [](const auto& a, const auto& b) { return a.girth < b.girth; });
     merge_same_places(side.corrections);
   }
+  join(true);
+  join(false);
+}
+
+void ReadingsGap::join(bool at_start) {
+  std::vector<Side*> meeting;
+  for (Side& side : sides_) {
+    const SideEnd end = at_start ? side.side->start : side.side->end;
+    if (end == SideEnd::Smooth && !side.corrections.empty()) meeting.push_back(&side);
+  }
+  if (meeting.size() != 2) return;
+  const auto nearest = [&](const Side& side) -> const GapCorrection& {
+    return at_start ? side.corrections.front() : side.corrections.back();
+  };
+  const auto away = [&](const Side& side) {
+    const Length girth = nearest(side).girth;
+    return at_start ? girth : side.side->drill_line_length - girth;
+  };
+  const Length one = away(*meeting[0]);
+  const Length other = away(*meeting[1]);
+  if (one == Length() && other == Length()) return;
+  const double share = one / (one + other);
+  const GapCorrection a = nearest(*meeting[0]);
+  const GapCorrection b = nearest(*meeting[1]);
+  GapCorrection middle{Length(),
+                       a.top + share * (b.top - a.top),
+                       a.low + share * (b.low - a.low),
+                       a.one_edge || b.one_edge,
+                       "on the centreline, between " + a.place + " and " + b.place,
+                       a.readings,
+                       true};
+  middle.readings.insert(middle.readings.end(), b.readings.begin(), b.readings.end());
+  for (Side* side : meeting) {
+    if (away(*side) == Length()) continue;
+    middle.girth = at_start ? Length() : side->side->drill_line_length;
+    auto& corrections = side->corrections;
+    corrections.insert(at_start ? corrections.begin() : corrections.end(), middle);
+  }
 }
 
 const ReadingsGap::Side& ReadingsGap::named(SideName name) const {
@@ -134,6 +172,12 @@ Length ReadingsGap::mean() const {
 
 const std::vector<GapCorrection>& ReadingsGap::corrections(SideName side) const {
   return named(side).corrections;
+}
+
+std::vector<SideCorrections> ReadingsGap::all_corrections() const {
+  std::vector<SideCorrections> all;
+  for (const Side& side : sides_) all.push_back({side.side->name, side.corrections});
+  return all;
 }
 
 std::vector<HeldStretch> ReadingsGap::held() const {

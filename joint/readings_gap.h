@@ -19,6 +19,14 @@ struct GapCorrection {
   std::string place;      ///< in words
   /// Whose it is, by their places in the list of readings.
   std::vector<std::size_t> readings = {};
+  /// Not read: on the centreline, between the readings of both sides.
+  bool between_sides = false;
+};
+
+/// How far the gap of one side is from the nominal one.
+struct SideCorrections {
+  SideName side = SideName::Starboard;
+  std::vector<GapCorrection> at;  ///< by girth; none: the side is as drawn
 };
 
 /// A stretch beyond the first or last reading of a side: the correction there is that
@@ -31,7 +39,8 @@ struct HeldStretch {
 
 /// The gap of one boat: the nominal one and a correction, straight along the drill
 /// line's girth between its readings, top and low edge apart, and straight down the lap
-/// between them.
+/// between them. Where both sides meet without a corner it runs on from one side's
+/// first reading to the other's.
 class ReadingsGap {
  public:
   /// @param perimeter  referred to, not copied
@@ -49,6 +58,8 @@ class ReadingsGap {
   /// By girth, of one side; empty where none was read: the gap there is the nominal
   /// one.
   const std::vector<GapCorrection>& corrections(SideName side) const;
+  /// Those of all sides, in the perimeter's order.
+  std::vector<SideCorrections> all_corrections() const;
   /// Where the correction is not between two readings.
   std::vector<HeldStretch> held() const;
   /// The sides of which there is no reading.
@@ -61,6 +72,8 @@ class ReadingsGap {
     std::vector<GapCorrection> corrections;
   };
   const Side& named(SideName name) const;
+  /// Carries the correction on over the centreline, at both starts or both ends.
+  void join(bool at_start);
   static Length nominal(const Side& side, Length girth, bool low);
 
   const Perimeter& perimeter_;

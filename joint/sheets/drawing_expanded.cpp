@@ -23,8 +23,10 @@ double longest_mm(const Job& job) {
 
 double deepest_mm(const Job& job) {
   double deepest = 0;
-  for (std::size_t knot = 0; knot < job.perimeter.lip_outer->curve().knots(); ++knot)
-    deepest = std::max(deepest, job.perimeter.lip_outer->offsets(knot).lap_mm);
+  const RuledFace& lip = *job.perimeter.lip_outer;
+  for (std::size_t span = 0; span < lip.curve().spans(); ++span)
+    deepest =
+        std::max({deepest, lip.offsets(span).from.lap_mm, lip.offsets(span).to.lap_mm});
   return deepest;
 }
 
