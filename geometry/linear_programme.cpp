@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <limits>
 #include <optional>
 
 #include "geometry/programme_proof.h"
@@ -17,6 +18,12 @@ constexpr double missed = 1e-11;
 constexpr double widest = 5e-10;
 /// The least element of a unit column to turn the basis about.
 constexpr double least_pivot = 1e-9;
+/// An element below this may be what rounding left of a 0 since the last inversion: a
+/// turn about it would make the basis singular.
+constexpr double doubtful_pivot = 1e-5;
+/// And one below so many roundings of the inverse's greatest element is a 0, whenever
+/// it was inverted.
+constexpr double roundings = 100 * std::numeric_limits<double>::epsilon();
 /// Ratios no further apart, as a share of the greatest price, are alike.
 constexpr double alike = 1e-13;
 /// The basis is inverted afresh after so many turns.
@@ -177,9 +184,11 @@ bool DualSimplex::lower(Eigen::Index a,
 /// The position of the basis that gives way first as prices go down by `by`.
 std::optional<Eigen::Index> DualSimplex::leaving(const Eigen::VectorXd& by) const {
   const double close = alike * std::max(1.0, prices_.lpNorm<Eigen::Infinity>());
+  const double least =
+      std::max(least_pivot, roundings * inverse_.lpNorm<Eigen::Infinity>());
   std::optional<Eigen::Index> first;
   for (Eigen::Index k = 0; k < variables(); ++k) {
-    if (!(by[k] > least_pivot)) continue;
+    if (!(by[k] > least)) continue;
     if (!first) {
       first = k;
       continue;
@@ -220,14 +229,14 @@ bool DualSimplex::run() {
     }
     const Eigen::VectorXd by = inverse_ * column(*entering);
     const auto position = leaving(by);
-    if (!position && turns_ == 0) {
+    if (turns_ > 0 && (!position || by[*position] < doubtful_pivot)) {
+      invert();
+      continue;
+    }
+    if (!position) {
       entering_ = *entering;
       ray_ = by;
       return false;
-    }
-    if (!position) {
-      invert();
-      continue;
     }
     turn(*position, *entering, by);
     assert(steps_ < most_steps);

@@ -88,6 +88,42 @@ BoundedProgramme seating_programme(unsigned seed, Index stations, double roughne
   return programme;
 }
 
+/// How far a lid must be squeezed at three places to sit, in two parts of each unknown,
+/// above and below 0: stations in pairs whose rows are alike but for 1e-3 to 1e-9.
+BoundedProgramme reaching_programme(unsigned seed) {
+  RandomNumbers random(seed);
+  constexpr Index unknowns = 6, squeezes = 3;
+  const Index stations = 60 + seed % 40;
+  const double apart = std::pow(10, -3 - static_cast<int>(seed % 7));
+  BoundedProgramme programme;
+  programme.objective = Eigen::VectorXd::Constant(2 * unknowns + 1, -1e-6);
+  programme.objective[2 * unknowns] = -1;
+  programme.low = Eigen::VectorXd::Zero(2 * unknowns + 1);
+  programme.high = Eigen::VectorXd::Constant(2 * unknowns + 1, 1000);
+  programme.rows = Eigen::MatrixXd::Zero(2 * stations + squeezes, 2 * unknowns + 1);
+  programme.limits = Eigen::VectorXd::Zero(2 * stations + squeezes);
+  Eigen::RowVectorXd slope(unknowns);
+  for (Index i = 0; i < stations; ++i) {
+    const double along = static_cast<double>(i / 4 * 2) / static_cast<double>(stations);
+    const double side = i % 4 < 2 ? 1 : -1;
+    slope << std::sin(3 * along) / 3, side, 3 * side * (along - 0.5),
+        std::max(0.0, 1 - 4 * std::abs(along - 0.2)),
+        std::max(0.0, 1 - 4 * std::abs(along - 0.5)),
+        std::max(0.0, 1 - 4 * std::abs(along - 0.8));
+    for (double& value : slope) value += apart * random.between(-1, 1);
+    const double gap = 3 + random.between(-1, 1) * (seed % 2 == 0 ? 2.4 : 4);
+    programme.rows.row(2 * i) << -slope, slope, 0;
+    programme.rows.row(2 * i + 1) << slope, -slope, 0;
+    programme.limits.segment(2 * i, 2) << gap - 1, 8 - gap;
+  }
+  for (Index k = 0; k < squeezes; ++k) {
+    const Index row = 2 * stations + k, unknown = unknowns - squeezes + k;
+    programme.rows(row, unknown) = programme.rows(row, unknowns + unknown) = 1;
+    programme.rows(row, 2 * unknowns) = -8;
+  }
+  return programme;
+}
+
 BOOST_AUTO_TEST_SUITE(linear_programme)
 
 BOOST_AUTO_TEST_CASE(the_optimum_of_a_small_programme_is_its_best_corner) {
@@ -120,6 +156,22 @@ BOOST_AUTO_TEST_CASE(without_rows_each_variable_stands_at_its_better_bound) {
   BOOST_TEST_REQUIRE(best.has_value());
   BOOST_TEST(best->value == 2 * 5 + 4);
   BOOST_TEST(best->at[2] == 7);
+}
+
+BOOST_AUTO_TEST_CASE(rows_that_are_nearly_alike_make_no_basis_singular) {
+  std::size_t possible = 0;
+  for (unsigned seed = 1; seed <= 70; ++seed) BOOST_TEST_CONTEXT("seed " << seed) {
+      const BoundedProgramme programme = reaching_programme(seed);
+      const auto best = optimum(programme);
+      const auto other = value_by_glpk(programme);
+      BOOST_TEST(best.has_value() == other.has_value());
+      if (!best || !other) continue;
+      ++possible;
+      // GLPK keeps rows to 1e-7
+      BOOST_TEST(std::abs(best->value - *other) <= 1e-6 * (1 + std::abs(*other)));
+    }
+  BOOST_TEST(possible > 0U);
+  BOOST_TEST(possible < 70U);
 }
 
 BOOST_AUTO_TEST_CASE(random_programmes_have_the_value_that_glpk_finds) {
