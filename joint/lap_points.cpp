@@ -1,0 +1,54 @@
+#include "joint/lap_points.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+namespace sheerlap {
+
+Result<LapPoints> LapPoints::with(const std::vector<Spreader>& spreaders,
+                                  const Perimeter& perimeter,
+                                  const HullMovement& free) {
+  LapPoints points(perimeter, free);
+  for (std::size_t j = 0; j < spreaders.size(); ++j) {
+    std::vector<HullPush> pushes;
+    for (std::size_t k = 0; k < spreaders.size(); ++k)
+      pushes.push_back({spreaders[k].x, Length::mm(k == j ? -1 : 0),
+                        fmt::format("spreader[{}].x", k)});
+    auto movement = HullMovement::through(perimeter, pushes);
+    if (!movement) return tl::unexpected(std::move(movement.error()));
+    points.influences_.push_back(std::move(*movement));
+  }
+  return points;
+}
+
+LapPoint LapPoints::at(const PerimeterSide& side,
+                       const GapProfile& profile,
+                       Place place,
+                       double depth_mm) const {
+  LapPoint point;
+  point.side = side.name;
+  point.girth = side.sheer.girth_at(place);
+  point.place = profile.hull_place(place, depth_mm);
+  point.depth_mm = depth_mm;
+  point.hull = perimeter_->hull->at(point.place, depth_mm);
+  point.free = free_->at(side, point.place);
+  for (const HullMovement& influence : influences_)
+    point.squeezed.push_back(influence.at(side, point.place));
+  return point;
+}
+
+LidDatum lid_datum(const Perimeter& perimeter) {
+  const Curve& curve = perimeter.hull->curve();
+  double least = 1e300;
+  double most = -1e300;
+  for (std::size_t span = 0; span < curve.spans(); ++span)
+    for (const double u : {0.0, curve.chord_mm(span)}) {
+      least = std::min(least, curve.at({span, u}).point.x());
+      most = std::max(most, curve.at({span, u}).point.x());
+    }
+  return {{(least + most) / 2, 0}, (most - least) / 2};
+}
+
+}  // namespace sheerlap
