@@ -26,6 +26,10 @@ Estimate share_estimate(std::size_t count, std::size_t of) {
   return {p, count == 0 ? 0 : middle - reach, count == of ? 1 : middle + reach};
 }
 
+Estimate normal_estimate(double value, double error) {
+  return {value, value - normal_reach * error, value + normal_reach * error};
+}
+
 void RunningFigures::add(double value) {
   const double before = static_cast<double>(count_);
   ++count_;
@@ -64,6 +68,12 @@ double RunningFigures::variance() const {
   return count_ < 2 ? 0 : second_ / (static_cast<double>(count_) - 1);
 }
 
+double RunningFigures::skewness() const {
+  if (!(second_ > 0)) return 0;
+  const double n = static_cast<double>(count_);
+  return third_ / n / std::pow(second_ / n, 1.5);
+}
+
 double RunningFigures::mean_error() const {
   return count_ < 2 ? 0 : std::sqrt(variance() / static_cast<double>(count_));
 }
@@ -76,8 +86,7 @@ double RunningFigures::variance_error() const {
 }
 
 Estimate RunningFigures::mean_estimate() const {
-  const double reach = normal_reach * mean_error();
-  return {mean_, mean_ - reach, mean_ + reach};
+  return normal_estimate(mean_, mean_error());
 }
 
 Estimate RunningFigures::deviation_estimate() const {

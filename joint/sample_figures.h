@@ -14,6 +14,10 @@ namespace sheerlap {
 ///          inference, J. Am. Stat. Assoc. 22 (1927): the score interval, 95 %
 Estimate share_estimate(std::size_t count, std::size_t of);
 
+/// A figure and its interval, 95 %, by the normal law.
+/// @param error  standard error
+Estimate normal_estimate(double value, double error);
+
 /// Mean, spread and shape of numbers that come one by one and are not kept.
 ///
 /// Parts are merged exactly as written, so that one order of merging gives one result
@@ -32,6 +36,7 @@ class RunningFigures {
   double mean() const { return mean_; }
   /// With one degree of freedom taken off; 0 of fewer than two numbers.
   double variance() const;
+  double skewness() const;    ///< third moment over the deviation's cube; 0 if it is 0
   double mean_error() const;  ///< standard error of the mean
   /// Standard error of the variance, whatever the numbers' law: by their fourth moment.
   double variance_error() const;

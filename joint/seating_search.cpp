@@ -71,16 +71,9 @@ Box within_reach(const Box& whole, const LidUnknowns& at, double reach) {
           whole.high.cwiseMin((at.array() + reach).matrix())};
 }
 
-/// What each mm of an unknown, either way, takes off the worth of a seating.
-Eigen::VectorXd worth_of_rest(Index count) {
-  Eigen::VectorXd weights = Eigen::VectorXd::Constant(count, move_price);
-  weights.tail(count - first_squeeze) *= squeeze_weight;
-  return weights;
-}
-
 /// The margin, less a very little for each mm of movement.
 double worth(double margin, const LidUnknowns& at) {
-  return margin - worth_of_rest(at.size()).dot(at.cwiseAbs());
+  return margin - seating_prices(at.size()).dot(at.cwiseAbs());
 }
 
 /// The worthiest seating of the gaps as their slopes have it. Each unknown is the
@@ -94,7 +87,7 @@ BoundedProgramme seating_programme(const SeatingTask& task,
   const Index count = state.gaps.size();
   BoundedProgramme programme;
   programme.objective.resize(2 * n + 1);
-  programme.objective << -worth_of_rest(n), -worth_of_rest(n), 1;
+  programme.objective << -seating_prices(n), -seating_prices(n), 1;
   programme.low = Eigen::VectorXd::Zero(2 * n + 1);
   programme.low[2 * n] = state.margin - 1;
   programme.high.resize(2 * n + 1);
@@ -148,6 +141,12 @@ FoundSeating found(const SeatingTask& task, const State& state) {
 }
 
 }  // namespace
+
+Eigen::VectorXd seating_prices(Index unknowns) {
+  Eigen::VectorXd prices = Eigen::VectorXd::Constant(unknowns, move_price);
+  prices.tail(unknowns - first_squeeze) *= squeeze_weight;
+  return prices;
+}
 
 std::optional<FoundSeating> seating_at(const SeatingTask& task,
                                        const LidUnknowns& unknowns) {

@@ -37,6 +37,10 @@ struct FoundSeating {
 /// How far the lid may be moved either way, and its ends by the turn (mm).
 constexpr double furthest_mm = 100;
 
+/// What a mm of each unknown takes off the worth of a seating, either way: so little
+/// that it decides only between seatings whose margins are alike.
+Eigen::VectorXd seating_prices(Eigen::Index unknowns);
+
 /// The seating whose worst gap lies furthest inside the window. A mm of the lid's
 /// movement is made only where it gains a millionth of a mm of margin, a mm of squeeze
 /// only where it gains ten: of seatings that are alike it is the one that moves least.

@@ -1,0 +1,37 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+#include "joint/tolerance_answers.h"
+
+namespace sheerlap {
+
+/// Numbers counted in fine steps, so that their quantiles are had without keeping them.
+class FineHistogram {
+ public:
+  /// @param step   > 0
+  /// @param steps  numbers below `least`, or beyond the last step, count in the
+  ///               outermost ones
+  FineHistogram(double least, double step, std::size_t steps);
+
+  void add(double value);
+  std::size_t count() const { return count_; }
+  double step() const { return step_; }
+  /// What a share of the numbers stays below, and the interval of it, 95 %.
+  /// @param share  0 < share < 1; there are numbers
+  /// @accuracy  half a step
+  Estimate quantile(double share) const;
+  Deciles deciles() const;
+
+ private:
+  double at_rank(std::size_t rank) const;
+
+  double least_;
+  double step_;
+  std::size_t count_ = 0;
+  std::vector<std::uint64_t> counts_;
+};
+
+}  // namespace sheerlap
