@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 namespace sheerlap {
@@ -12,8 +13,10 @@ using Eigen::Index;
 
 /// A value or a bound that is missed by no more than this is kept.
 constexpr double missed = 1e-10;
-/// The least element to turn the basis about.
-constexpr double least_pivot = 1e-9;
+/// The least element to turn the basis about, as a share of the greatest or of 1.
+constexpr double least_pivot = 1e-7;
+/// A price may go below 0 by this, where that spares a turn about a small element.
+constexpr double below_0 = 1e-12;
 /// Both sides of a proof agree within this.
 constexpr double proved_within = 1e-9;
 /// A margin is not followed further below the window than this.
@@ -152,19 +155,20 @@ bool WindowSolver::price_out() {
 }
 
 /// The position of the basis whose price is the first to reach 0 as the new one comes
-/// in; of those alike the one with the greatest element; -1 if none does.
+/// in, -1 if none does. Of those that reach it before any is below 0 by more than
+/// rounding it is the one with the greatest element, for the sake of the next ones.
 Index WindowSolver::leaving() const {
-  Index first = -1;
-  double least = 0;
+  const double pivot = least_pivot * std::max(1.0, by_.lpNorm<Eigen::Infinity>());
+  double furthest = std::numeric_limits<double>::infinity();
+  for (Index k = 0; k < variables(); ++k)
+    if (by_[k] > pivot)
+      furthest = std::min(furthest, (std::max(prices_[k], 0.0) + below_0) / by_[k]);
+  Index found = -1;
   for (Index k = 0; k < variables(); ++k) {
-    if (!(by_[k] > least_pivot)) continue;
-    const double ratio = std::max(prices_[k], 0.0) / by_[k];
-    const bool first_or_less = first < 0 || ratio < least - 1e-14;
-    if (!first_or_less && !(ratio <= least + 1e-14 && by_[k] > by_[first])) continue;
-    least = first_or_less ? ratio : std::min(least, ratio);
-    first = k;
+    if (!(by_[k] > pivot) || std::max(prices_[k], 0.0) > furthest * by_[k]) continue;
+    if (found < 0 || by_[k] > by_[found]) found = k;
   }
-  return first;
+  return found;
 }
 
 void WindowSolver::turn(Index position) {
@@ -196,18 +200,22 @@ bool WindowSolver::proved() const {
 }
 
 /// Whether the new one and what it cannot push out weigh to nothing, with limits that
-/// weigh to less than nothing.
+/// weigh to less than nothing; what is left of the weighing counts as the most that it
+/// can come to within the bounds.
 bool WindowSolver::conflict_proved() const {
   sum_ = column_;
   double limits = limit(entering_);
+  double size = 1 + std::abs(limits);
   for (Index k = 0; k < variables(); ++k) {
     const double weight = std::max(-by_[k], 0.0);
     const Index index = basis_[static_cast<std::size_t>(k)];
     fill_column(index, scratch_);
     sum_.noalias() += weight * scratch_;
     limits += weight * limit(index);
+    size += weight * std::abs(limit(index));
   }
-  return sum_.lpNorm<Eigen::Infinity>() <= proved_within && limits < -proved_within;
+  const double left = sum_.cwiseAbs().dot(low_.cwiseAbs().cwiseMax(high_.cwiseAbs()));
+  return limits + left < -proved_within * size;
 }
 
 WindowSolver::Outcome WindowSolver::run() {

@@ -30,7 +30,7 @@ struct WindowProgramme {
 };
 
 /// The share of the reach is not followed further than this.
-inline constexpr double greatest_reach = 1000;
+inline constexpr double greatest_reach = 10;
 
 /// A value that holds the aim where it is.
 struct WindowContact {

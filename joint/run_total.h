@@ -14,8 +14,8 @@ namespace sheerlap {
 ///
 /// @param boats  of a run, > 0
 /// @accuracy  the law of the sum by its mean, spread and skewness; of 10 boats or more
-///            within a hundredth of the sum's spread where the boats' own law has no
-///            long tail
+///            that are no more skew than the exponential law, within a fiftieth of the
+///            sum's spread
 /// @source    E. A. Cornish, R. A. Fisher, Moments and cumulants in the specification
 ///            of distributions, Revue de l'Institut international de statistique 5
 ///            (1938): the term in the skewness; from memory, confirm
