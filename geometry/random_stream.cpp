@@ -97,16 +97,16 @@ double normal_quantile(double share) {
 }
 
 RandomStream::RandomStream(std::uint64_t seed,
-                           std::uint64_t boat,
+                           std::uint64_t sample,
                            std::uint32_t purpose)
-    : counter_{0, purpose, low_word(boat), high_word(boat)},
+    : counter_{0, purpose, low_word(sample), high_word(sample)},
       key_{low_word(seed), high_word(seed)} {}
 
 double RandomStream::uniform() {
   if (!half_used_) {
     words_ = philox_words(counter_, key_);
     ++counter_[0];
-    assert(counter_[0] != 0);  // 2^33 numbers are more than any boat takes
+    assert(counter_[0] != 0);  // 2^33 numbers are more than any sample takes
   }
   const std::size_t at = half_used_ ? 2 : 0;
   half_used_ = !half_used_;

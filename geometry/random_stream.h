@@ -24,7 +24,7 @@ std::array<std::uint32_t, 4> philox_words(std::array<std::uint32_t, 4> counter,
 ///            against another implementation of the law
 double normal_quantile(double share);
 
-/// Random numbers of one boat for one purpose. They follow from seed, boat and purpose
+/// Random numbers of one sample for one purpose. They follow from seed, sample, purpose
 /// alone: they are the same ones whatever was drawn before, on whichever thread. No two
 /// streams of one seed share a number's words.
 ///
@@ -33,7 +33,7 @@ double normal_quantile(double share);
 /// may differ in its last bit from one system to the next.
 class RandomStream {
  public:
-  RandomStream(std::uint64_t seed, std::uint64_t boat, std::uint32_t purpose);
+  RandomStream(std::uint64_t seed, std::uint64_t sample, std::uint32_t purpose);
 
   /// Evenly spread over 0 to 1, neither of them included; 2^52 values.
   double uniform();
