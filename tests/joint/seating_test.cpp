@@ -43,7 +43,7 @@ void move_lid(Perimeter& perimeter, const Point2& pivot, Vector2 shift, double t
     point.head<2>() =
         pivot + shift + Eigen::Rotation2Dd(turn) * Vector2(point.head<2>() - pivot);
     points.push_back(point);
-    offsets.push_back(perimeter.lip->offsets(knot));
+    offsets.push_back(perimeter.lip->offsets(knot).from);
   }
   const CurveShape shape{true, false, std::vector<bool>(points.size(), false)};
   perimeter.lip = std::make_shared<const RuledFace>(
