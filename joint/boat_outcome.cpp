@@ -70,7 +70,7 @@ void BoatJudge::count_lengths(const LaneBoats& boats,
   const LengthSteps& steps = *ground_.lengths;
   outcome.lengths.assign(steps.lengths().size() + 1, 0);
   for (Index hole = 0; hole < boats.hole_gaps.cols(); ++hole) {
-    const double moved = ground_.model.unknowns.holes.row(hole).dot(boat_.at);
+    const double moved = ground_.model.unknowns.holes.row(hole).dot(boat_.joined);
     const double gap = boats.hole_gaps(at, hole) + moved;
     // faces that interfere touch and do not overlap
     const double stack = boats.hole_ways(at, hole) + moved + std::max(0.0, -gap);
@@ -86,12 +86,12 @@ void BoatJudge::judge(const LaneBoats& boats, Index at, BoatOutcome& outcome) {
   outcome.need = boat_.need;
   outcome.squeeze_mm = boat_.squeeze_mm;
   outcome.afresh = boat_.afresh;
-  outcome.volume_ml = boats.volume_ml[at] + unknowns.volume_ml.dot(boat_.at);
+  outcome.volume_ml = boats.volume_ml[at] + unknowns.volume_ml.dot(boat_.joined);
   add_holds(outcome);
   outcome.tight.clear();
   outcome.wide.clear();
   if (boat_.margin_mm < -keeps_mm) {
-    gaps_.noalias() += unknowns.gaps * boat_.at;
+    gaps_.noalias() += unknowns.gaps * boat_.joined;
     add_misfits(outcome);
   }
   if (ground_.lengths) count_lengths(boats, at, outcome);

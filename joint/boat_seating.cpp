@@ -51,6 +51,7 @@ void BoatSeating::add_need(const Eigen::Ref<const Eigen::VectorXd>& gaps,
                            SeatedBoat& boat) {
   const bool fits = boat.margin_mm >= -keeps_mm;
   boat.squeeze_mm = 0;
+  boat.joined = boat.best;
   if (!reach_) {
     boat.need = fits ? SqueezeNeed::None : SqueezeNeed::Never;
     return;
@@ -59,7 +60,11 @@ void BoatSeating::add_need(const Eigen::Ref<const Eigen::VectorXd>& gaps,
     const WindowOptimum& unsqueezed = unsqueezed_->solve(gaps);
     boat.afresh = boat.afresh || unsqueezed.afresh;
     boat.need = SqueezeNeed::None;
-    if (unsqueezed.aim >= -keeps_mm) return;
+    if (unsqueezed.aim >= -keeps_mm) {
+      boat.joined.setZero();
+      boat.joined.head(first_squeeze) = unsqueezed.at;
+      return;
+    }
   }
   const WindowOptimum& reach = reach_->solve(gaps);
   boat.afresh = boat.afresh || reach.afresh;
@@ -68,6 +73,7 @@ void BoatSeating::add_need(const Eigen::Ref<const Eigen::VectorXd>& gaps,
               : reach.possible ? SqueezeNeed::Beyond
                                : SqueezeNeed::Never;
   if (!reach.possible) return;
+  if (fits) boat.joined = reach.at;
   boat.squeeze_mm =
       reach.at.tail(reach.at.size() - first_squeeze).lpNorm<Eigen::Infinity>();
 }
@@ -78,7 +84,7 @@ void BoatSeating::seat(const Eigen::Ref<const Eigen::VectorXd>& gaps,
   // the margin may be as far below 0 as it takes
   assert(best.possible);
   boat.margin_mm = best.aim;
-  boat.at = best.at;
+  boat.best = best.at;
   boat.contacts = best.contacts;
   boat.afresh = best.afresh;
   add_need(gaps, boat);

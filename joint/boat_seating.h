@@ -18,11 +18,15 @@ enum class SqueezeNeed {
   Never,   ///< no squeeze at the spreaders does it
 };
 
-/// A boat with its lid in the best place.
+/// A boat with its lid on.
 struct SeatedBoat {
-  double margin_mm = 0;  ///< the worst gap's distance inside the window
-  LidUnknowns at;
-  std::vector<WindowContact> contacts;  ///< prices that add up to 1
+  /// Of the best place within the limits: the worst gap's distance inside the window.
+  double margin_mm = 0;
+  LidUnknowns best;
+  std::vector<WindowContact> contacts;  ///< that hold it, prices that add up to 1
+  /// How the boat is joined: squeezed no more than it needs, or, if what it may be
+  /// squeezed is not enough, as in its best place.
+  LidUnknowns joined;
   SqueezeNeed need = SqueezeNeed::None;
   double squeeze_mm = 0;  ///< least that is needed, of the spreader that needs most
   bool afresh = false;    ///< some programme had to be solved the general way

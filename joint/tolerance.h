@@ -33,8 +33,12 @@ struct NominalBoat {
 ///
 /// A boat's gaps are those of the drawing and, straight in each error, what the errors
 /// do to them; its best place is that of the linear programme with the slopes of the
-/// boat as drawn. The boats of one seed are the same ones, to the last bit, on any
-/// number of threads.
+/// boat as drawn. Adhesive and screws are those of the boat as it is joined: squeezed
+/// no more than it needs to bring every gap into the window; a boat for which the
+/// limits are not enough counts in its best place within them. A squeeze is followed up
+/// to ten times its limit.
+///
+/// The boats of one seed are the same ones, to the last bit, on any number of threads.
 ///
 /// @param joint    with its adhesive and its tolerance
 /// @param nominal  of this joint and perimeter

@@ -91,6 +91,14 @@ BOOST_AUTO_TEST_CASE(a_boat_needs_what_brings_its_gaps_into_the_window) {
       seating.seat(model.gaps + row.opened * model.whole[0].gaps, seated);
       BOOST_TEST((seated.need == row.need));
       BOOST_TEST(std::abs(seated.squeeze_mm - row.squeeze) < 1e-6);
+      // property: joined, a boat that fits has its gaps in the window, squeezed no more
+      // than it needs
+      const Eigen::VectorXd joined = model.gaps + row.opened * model.whole[0].gaps +
+                                     model.unknowns.gaps * seated.joined;
+      const bool fits = row.need < SqueezeNeed::Beyond;
+      BOOST_TEST((joined.minCoeff() >= 1 - 1e-8) == fits);
+      const double squeezed = std::abs(seated.joined[first_squeeze]);
+      BOOST_TEST(std::abs(squeezed - (fits ? row.squeeze : 5)) < 1e-6);
     }
   // derived: further than ten times the limit is not looked at
   seating.seat(model.gaps + 60 * model.whole[0].gaps, seated);
