@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <utility>
@@ -128,6 +129,24 @@ double along_ring_mm(const Perimeter& perimeter, SideName side, Length girth) {
       break;
   }
   return (perimeter.side(SideName::Starboard)->sheer_length + girth).in_mm();
+}
+
+Result<BoatPoint> boat_point_at(const Joint& joint,
+                                const Perimeter& perimeter,
+                                SideName side,
+                                Length girth) {
+  const HullMovement as_moulded;
+  const auto lap_points =
+      LapPoints::with(joint.seating.spreaders, perimeter, as_moulded);
+  if (!lap_points) return tl::unexpected(lap_points.error());
+  const PerimeterSide& on = *perimeter.side(side);
+  const LidDatum datum = lid_datum(perimeter);
+  const SideGround ground{perimeter, on, *lap_points, datum, GapProfile(perimeter, on)};
+  Place place = on.drill_line.place_at(girth);
+  // where a mitre carries the drill line on, the end of its span
+  place.u_mm =
+      std::clamp(place.u_mm, 0.0, perimeter.hull->curve().chord_mm(place.span));
+  return boat_point(ground, place, perimeter.hull->lap_mm(place) / 2);
 }
 
 Result<BoatPoints> boat_points(const Joint& joint,

@@ -48,6 +48,13 @@ SheerRing sheer_ring(const Perimeter& perimeter);
 /// How far along it a place of a side is (mm).
 double along_ring_mm(const Perimeter& perimeter, SideName side, Length girth);
 
+/// The point at a girth of a side's drill line, halfway down the lap.
+/// @errors  as `boat_points`
+Result<BoatPoint> boat_point_at(const Joint& joint,
+                                const Perimeter& perimeter,
+                                SideName side,
+                                Length girth);
+
 /// @param holes  of the joint's schedule
 /// @errors  at "spreader[N].x": as `LapPoints`; at "sheer.row[N]": a place at which no
 ///          gap can be measured

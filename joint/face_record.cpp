@@ -1,0 +1,90 @@
+#include "joint/face_record.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "joint/boat_points.h"
+#include "joint/readings_gap.h"
+#include "joint/whole_errors.h"
+
+namespace sheerlap {
+namespace {
+
+using Eigen::Index;
+
+/// The modes of a boat: the lid's three moves and the hull's opening.
+constexpr Index modes = first_squeeze + 1;
+
+/// What samples are made from.
+struct RecordGround {
+  const Joint& joint;
+  const Perimeter& perimeter;
+  const WholeError& opening;
+};
+
+/// A place that was read, and how far the face is outward of the drawing there.
+struct ReadPlace {
+  double along_mm = 0;
+  double outward_mm = 0;
+  Eigen::Matrix<double, 1, modes> shape;
+};
+
+Result<ReadPlace> read_place(const RecordGround& ground,
+                             const PerimeterSide& side,
+                             const GapCorrection& correction) {
+  const auto point =
+      boat_point_at(ground.joint, ground.perimeter, side.name, correction.girth);
+  if (!point) return tl::unexpected(point.error());
+  ReadPlace place;
+  place.along_mm = along_ring_mm(ground.perimeter, side.name, point->lap.girth);
+  place.outward_mm = -(correction.top + correction.low).in_mm() / 2;
+  place.shape << point->slope.head(first_squeeze).transpose(),
+      ground.opening.gap_change(side, *point);
+  return place;
+}
+
+Result<FieldSample> sample_of(const RecordGround& ground,
+                              const std::vector<GapReading>& readings,
+                              ReadingState state) {
+  const ReadingsGap gap(ground.perimeter, readings, state);
+  std::vector<ReadPlace> places;
+  for (const PerimeterSide& side : ground.perimeter.sides)
+    for (const GapCorrection& correction : gap.corrections(side.name)) {
+      if (correction.between_sides) continue;
+      const auto place = read_place(ground, side, correction);
+      if (!place) return tl::unexpected(place.error());
+      places.push_back(*place);
+    }
+  const auto count = static_cast<Index>(places.size());
+  FieldSample sample{{}, Eigen::VectorXd(count), Eigen::MatrixXd(count, modes)};
+  for (Index i = 0; i < count; ++i) {
+    const ReadPlace& place = places[static_cast<std::size_t>(i)];
+    sample.along_mm.push_back(place.along_mm);
+    sample.values[i] = place.outward_mm;
+    sample.modes.row(i) = place.shape;
+  }
+  return sample;
+}
+
+}  // namespace
+
+Result<std::optional<FieldEstimate>> face_from_record(
+    const Joint& joint,
+    const Perimeter& perimeter,
+    const std::vector<std::vector<GapReading>>& boats,
+    ReadingState state) {
+  const auto opening =
+      WholeError::of(ProcessErrorKind::HullOpening, perimeter, "tolerance");
+  if (!opening) return tl::unexpected(opening.error());
+  const RecordGround ground{joint, perimeter, *opening};
+  std::vector<FieldSample> samples;
+  for (const auto& readings : boats) {
+    auto sample = sample_of(ground, readings, state);
+    if (!sample) return tl::unexpected(std::move(sample.error()));
+    if (!sample->along_mm.empty()) samples.push_back(std::move(*sample));
+  }
+  const SheerRing ring = sheer_ring(perimeter);
+  return field_estimate(samples, ring.length_mm, ring.closed);
+}
+
+}  // namespace sheerlap

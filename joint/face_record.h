@@ -1,0 +1,32 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "joint/field_estimate.h"
+#include "joint/gap_readings.h"
+#include "joint/joint.h"
+#include "joint/perimeter.h"
+
+namespace sheerlap {
+
+/// What the gap readings of boats built say of the hull's face: how far it lies outward
+/// of the drawing, its spread and its correlation length, as an error of the kind
+/// `HullFace` has them.
+///
+/// Each place counts once, by the mean of its two edges. Where the lid happened to lie,
+/// and how far the hull was open amidships, is taken out boat by boat: lid
+/// fore-and-aft, athwartships and turned, the hull opened. A lip that is thicker and a
+/// hull that is fuller look alike in a gap; all of it is put on the hull's face.
+///
+/// @param boats  the readings of each, at their places; those of other states are left
+///               out
+/// @returns   nothing if the readings are too few
+/// @errors  at "sheer.row[N]": a place at which no gap can be measured
+Result<std::optional<FieldEstimate>> face_from_record(
+    const Joint& joint,
+    const Perimeter& perimeter,
+    const std::vector<std::vector<GapReading>>& boats,
+    ReadingState state);
+
+}  // namespace sheerlap

@@ -1,0 +1,99 @@
+#include "joint/face_record.h"
+
+#include <boost/test/unit_test.hpp>
+#include <cmath>
+
+#include "geometry/random_stream.h"
+#include "geometry/ring_field.h"
+#include "joint/boat_points.h"
+#include "joint/readings_gap.h"
+#include "tests/joint/example_boats.h"
+
+namespace sheerlap {
+namespace {
+
+/// A place that is read on every boat, and what moves the gap there.
+struct Place {
+  SideName side;
+  Length girth;
+  double ring_mm;
+  double top_mm, low_mm;  ///< as drawn
+  Eigen::Vector3d lid;    ///< what a mm of the lid's moves adds
+};
+
+std::vector<Place> read_places(const Joint& joint, const Perimeter& boat) {
+  const ReadingsGap drawn(boat, {}, ReadingState::Dry);
+  std::vector<Place> places;
+  for (const PerimeterSide& side : boat.sides)
+    for (double share = 0.04; share < 1; share += 0.06) {
+      const Length girth = share * side.drill_line_length;
+      const auto point = boat_point_at(joint, boat, side.name, girth);
+      BOOST_TEST_REQUIRE(point.has_value());
+      places.push_back(
+          {side.name, girth, along_ring_mm(boat, side.name, point->lap.girth),
+           drawn.gap(side.name, girth, Length()).in_mm(),
+           drawn.gap(side.name, girth, Length::mm(2 * point->lap.depth_mm)).in_mm(),
+           point->slope.head<3>()});
+    }
+  return places;
+}
+
+/// Boats whose hull's face is 0.4 mm outward, 0.6 either way, alike over 900 mm, under
+/// lids that lie 3 mm off.
+std::vector<std::vector<GapReading>> boats_read(const std::vector<Place>& places,
+                                                double ring_mm) {
+  std::vector<double> along;
+  for (const Place& place : places) along.push_back(place.ring_mm);
+  const Eigen::MatrixXd basis = field_basis({ring_mm, 900, true}, along);
+  std::vector<std::vector<GapReading>> boats;
+  for (std::uint64_t boat = 0; boat < 25; ++boat) {
+    RandomStream stream(8, boat, 0);
+    Eigen::VectorXd normals(basis.cols());
+    for (double& normal : normals) normal = stream.normal();
+    const Eigen::VectorXd face = 0.6 * basis * normals;
+    const Eigen::Vector3d lid(3 * stream.normal(), 3 * stream.normal(),
+                              3 * stream.normal());
+    std::vector<GapReading> readings;
+    for (std::size_t i = 0; i < places.size(); ++i) {
+      const double off = places[i].lid.dot(lid) - 0.4 -
+                         face[static_cast<Eigen::Index>(i)] + 0.05 * stream.normal();
+      GapReading reading;
+      reading.side = places[i].side;
+      reading.girth = places[i].girth;
+      reading.top = Length::mm(places[i].top_mm + off);
+      reading.low = Length::mm(places[i].low_mm + off);
+      readings.push_back(reading);
+    }
+    boats.push_back(readings);
+  }
+  return boats;
+}
+
+bool holds(const Estimate& estimate, double exact) {
+  return estimate.low <= exact && exact <= estimate.high;
+}
+
+BOOST_AUTO_TEST_SUITE(face_record_suite)
+
+BOOST_AUTO_TEST_CASE(the_hulls_face_is_told_from_readings_under_lids_anyhow) {
+  const Joint joint = with_uneven_offsets(example_joint(small_boat(), {}));
+  const Perimeter boat = perimeter_of(joint);
+  const auto places = read_places(joint, boat);
+  const auto boats = boats_read(places, sheer_ring(boat).length_mm);
+  const auto found = face_from_record(joint, boat, boats, ReadingState::Dry);
+  BOOST_TEST_REQUIRE((found.has_value() && found->has_value()));
+  // derived: what the boats were made of
+  BOOST_TEST((*found)->samples == 25u);
+  BOOST_TEST(holds((*found)->mean, 0.4));
+  BOOST_TEST(holds((*found)->spread, 0.6));
+  BOOST_TEST(holds((*found)->correlation_mm, 900));
+  BOOST_TEST((*found)->spread.high - (*found)->spread.low < 0.2);
+  const auto none = face_from_record(joint, boat, boats, ReadingState::Held);
+  BOOST_TEST_REQUIRE(none.has_value());
+  BOOST_TEST(!none->has_value());
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+}  // namespace
+}  // namespace sheerlap
