@@ -21,7 +21,6 @@ constexpr double below_0 = 1e-12;
 constexpr double proved_within = 1e-9;
 /// A margin is not followed further below the window than this.
 constexpr double least_margin = -1e4;
-constexpr int most_steps = 100;
 
 }  // namespace
 
@@ -225,7 +224,7 @@ WindowSolver::Outcome WindowSolver::run() {
   for (Index k = 0; k < variables(); ++k)
     limits_[k] = limit(basis_[static_cast<std::size_t>(k)]);
   at_.noalias() = inverse_.transpose() * limits_;
-  for (int step = 0; step < most_steps; ++step) {
+  for (int step = 0; step < programme_.quick_steps; ++step) {
     if (!price_out()) return proved() ? Outcome::Proved : Outcome::Unproved;
     fill_column(entering_, column_);
     by_.noalias() = inverse_ * column_;

@@ -27,6 +27,7 @@ struct WindowProgramme {
   Eigen::VectorXd most;       ///< N, > 0
   Eigen::VectorXd price;      ///< N, > 0: what a unit of an unknown takes off the aim
   Eigen::Index reaching = 0;  ///< for `Reach`: how many
+  int quick_steps = 100;      ///< after which an answer is sought afresh
 };
 
 /// The share of the reach is not followed further than this.
@@ -51,7 +52,7 @@ struct WindowOptimum {
 ///
 /// The dual simplex method, begun each time at the basis that is best for the first
 /// values. Each answer is proved by its dual, as `optimum` does; one that is not within
-/// 100 steps is sought afresh by that. Memory is only taken then.
+/// the steps given is sought afresh by that. Memory is only taken then.
 class WindowSolver {
  public:
   /// @param first  M values; the next ones are best like them

@@ -163,6 +163,57 @@ BOOST_AUTO_TEST_CASE(the_least_reach_is_the_one_glpk_finds) {
   BOOST_TEST(impossible > 5);
 }
 
+BOOST_AUTO_TEST_CASE(values_that_are_nearly_alike_are_answered_all_the_same) {
+  // derived: every value stands three times, its slopes alike to 1e-9, so that bases
+  // are nearly singular; the answer is that of the values standing once
+  RandomNumbers random(15);
+  for (const WindowAim aim : {WindowAim::Margin, WindowAim::Reach}) {
+    const auto once = ellipse_programme(aim, 20, 5);
+    auto programme = once;
+    programme.slopes = once.slopes.replicate(3, 1);
+    for (double& slope : programme.slopes.reshaped())
+      slope += random.between(-1e-9, 1e-9);
+    WindowSolver solver(programme, Eigen::VectorXd::Constant(120, 3));
+    for (int boat = 0; boat < 200; ++boat) {
+      const double opened = random.between(0, 12);
+      const Eigen::VectorXd gaps = uneven_gaps(random, 40, 3) -
+                                   opened * once.slopes.rightCols(5).rowwise().sum();
+      const WindowOptimum& found = solver.solve(gaps.replicate(3, 1));
+      const auto other = worth_by_glpk(once, gaps);
+      BOOST_TEST(found.possible == other.has_value());
+      if (found.possible && other)
+        BOOST_TEST(std::abs(worth(programme, found) - *other) < 1e-6);
+    }
+  }
+}
+
+BOOST_AUTO_TEST_CASE(answers_sought_afresh_are_the_same) {
+  // property: one step is not enough, and the general way says the same as the quick
+  // one
+  RandomNumbers random(16);
+  for (const WindowAim aim : {WindowAim::Margin, WindowAim::Reach}) {
+    auto programme = ellipse_programme(aim, 40, 3);
+    WindowSolver quick(programme, Eigen::VectorXd::Constant(80, 3));
+    programme.quick_steps = 0;
+    WindowSolver general(programme, Eigen::VectorXd::Constant(80, 3));
+    int impossible = 0;
+    for (int boat = 0; boat < 40; ++boat) {
+      const Eigen::VectorXd gaps = uneven_gaps(random, 80, boat < 20 ? 2 : 9);
+      const WindowOptimum& one = quick.solve(gaps);
+      const WindowOptimum& other = general.solve(gaps);
+      BOOST_TEST(!one.afresh);
+      BOOST_TEST(other.afresh);
+      BOOST_TEST_REQUIRE(one.possible == other.possible);
+      impossible += !one.possible;
+      if (!one.possible) continue;
+      BOOST_TEST(std::abs(one.aim - other.aim) < 1e-9);
+      BOOST_TEST((one.at - other.at).norm() < 1e-6);
+      BOOST_TEST(one.contacts.size() == other.contacts.size());
+    }
+    BOOST_TEST((impossible > 0) == (aim == WindowAim::Reach));
+  }
+}
+
 BOOST_AUTO_TEST_CASE(what_holds_the_margin_is_weighed_to_one) {
   // derived: at the optimum a unit more room at every contact is a unit more margin
   RandomNumbers random(13);
