@@ -40,6 +40,8 @@ struct NominalBoat {
 ///
 /// The boats of one seed are the same ones, to the last bit, on any number of threads.
 ///
+/// @accuracy  a boat's margin differs from that by its true gaps in the second order of
+///            its errors: by under 0.003 mm where a hull of 6 m has shrunk by 6 mm
 /// @param joint    with its adhesive and its tolerance
 /// @param nominal  of this joint and perimeter
 /// @errors  at "tolerance.error[N]...": an error that the joint's shape does not allow;
