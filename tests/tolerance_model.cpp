@@ -134,9 +134,11 @@ void print_model(const Ground& ground, std::size_t boats) {
     most.push_back(spreader.most.in_mm());
   // no other program knows our fasteners: it is given the stack each length serves
   Json served = Json::array();
+  const FastenerSpec& fastener = ground.job.schedule->fastener;
+  for (const Grip& grip : fastener.grips) served.push_back(grip.greatest.in_mm());
   for (const Length length : ground.lengths.lengths())
-    served.push_back(
-        (length - length_needed(ground.job.schedule->fastener, Length())).in_mm());
+    if (fastener.grips.empty())
+      served.push_back((length - length_needed(fastener, Length())).in_mm());
   const Json all{{"seed", joint.tolerance->seed},
                  {"least", joint.adhesive->gap_min.in_mm()},
                  {"greatest", joint.adhesive->gap_max.in_mm()},
