@@ -86,6 +86,25 @@ BOOST_AUTO_TEST_CASE(errors_are_those_of_the_moments_about_the_mean) {
   BOOST_TEST(figures.variance_error() == std::sqrt(39.5 / 5), tolerance(1e-14));
 }
 
+BOOST_AUTO_TEST_CASE(skewness_is_the_third_moment_over_the_deviations_cube) {
+  // derived: 0, 0, 0 and 1 have the mean 1/4, the second moment 3/16, the third 3/32
+  RunningFigures figures;
+  for (const double number : {0., 0., 0., 1.}) figures.add(number);
+  BOOST_TEST(figures.skewness() == 3. / 32 / std::pow(3. / 16, 1.5), tolerance(1e-12));
+  RunningFigures alike;
+  for (int i = 0; i < 5; ++i) alike.add(7);
+  BOOST_TEST(alike.skewness() == 0);
+}
+
+BOOST_AUTO_TEST_CASE(a_normal_interval_is_196_hundredths_of_the_error_each_way) {
+  const Estimate found = normal_estimate(5, 2);
+  BOOST_TEST(found.value == 5);
+  // published: the standard normal law's 97.5 % point, 1.959964 (any table; from
+  // memory, confirm)
+  BOOST_TEST(found.high - 5 == 2 * 1.959964, tolerance(1e-6));
+  BOOST_TEST(5 - found.low == 2 * 1.959964, tolerance(1e-6));
+}
+
 BOOST_AUTO_TEST_CASE(parts_merged_are_as_the_whole) {
   const std::vector<double> values = skewed(1000);
   const RunningFigures whole = figures_of(values);
