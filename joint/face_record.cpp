@@ -1,6 +1,10 @@
 #include "joint/face_record.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
+#include <cmath>
+#include <string>
 #include <utility>
 
 #include "joint/boat_points.h"
@@ -85,6 +89,35 @@ Result<std::optional<FieldEstimate>> face_from_record(
   }
   const SheerRing ring = sheer_ring(perimeter);
   return field_estimate(samples, ring.length_mm, ring.closed);
+}
+
+Result<ToleranceInputs> with_record(ToleranceInputs inputs, const FieldEstimate& face) {
+  Errors errors;
+  for (std::size_t i = 0; i < inputs.errors.size(); ++i) {
+    ProcessError& error = inputs.errors[i];
+    if (!error.from_record) continue;
+    const std::string where = fmt::format("tolerance.error[{}]", i);
+    if (error.kind != ProcessErrorKind::HullFace) {
+      errors.push_back({ErrorKind::InvalidInput, where + ".from_record",
+                        "gap readings tell the hull's face alone: give mean and spread "
+                        "of this error"});
+      continue;
+    }
+    error.law = ErrorLaw::Normal;
+    error.mean = face.mean.value;
+    error.spread = face.spread.value;
+    if (!face.correlation_open) {
+      error.correlation = Length::mm(face.correlation_mm.value);
+      continue;
+    }
+    error.spread = std::hypot(face.spread.value, face.noise);
+    if (!(error.correlation > Length()))
+      errors.push_back({ErrorKind::InvalidInput, where + ".correlation",
+                        "the readings of the record stand too far apart to tell it: "
+                        "give a length"});
+  }
+  if (!errors.empty()) return tl::unexpected(std::move(errors));
+  return inputs;
 }
 
 }  // namespace sheerlap

@@ -7,6 +7,7 @@
 #include "joint/gap_readings.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
+#include "joint/tolerance_inputs.h"
 
 namespace sheerlap {
 
@@ -28,5 +29,16 @@ Result<std::optional<FieldEstimate>> face_from_record(
     const Perimeter& perimeter,
     const std::vector<std::vector<GapReading>>& boats,
     ReadingState state);
+
+/// The inputs with the numbers of the record put into the errors that are to have them:
+/// mean, spread and correlation length of the hull's face.
+///
+/// Where the readings stand too far apart to tell the correlation length, the error's
+/// own is kept, and its spread is what varies from place to place, noise and all.
+///
+/// @errors  at "tolerance.error[N].from_record": an error of another kind, which gap
+///          readings do not tell; at "tolerance.error[N].correlation": neither the
+///          record nor the error tells it
+Result<ToleranceInputs> with_record(ToleranceInputs inputs, const FieldEstimate& face);
 
 }  // namespace sheerlap

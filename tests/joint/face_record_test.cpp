@@ -93,6 +93,59 @@ BOOST_AUTO_TEST_CASE(the_hulls_face_is_told_from_readings_under_lids_anyhow) {
   BOOST_TEST(!none->has_value());
 }
 
+FieldEstimate estimate_of(double mean, double spread, double correlation_mm) {
+  FieldEstimate face;
+  face.mean.value = mean;
+  face.spread.value = spread;
+  face.correlation_mm.value = correlation_mm;
+  face.noise = 0.4;
+  return face;
+}
+
+ToleranceInputs inputs_of(ProcessErrorKind kind, Length correlation) {
+  return {100,
+          1,
+          {{ProcessErrorKind::HullTwist, ErrorLaw::Normal, 1, 2, {}, false},
+           {kind, ErrorLaw::Uniform, 0, 0, correlation, true}}};
+}
+
+BOOST_AUTO_TEST_CASE(the_records_numbers_take_the_place_of_those_to_be_estimated) {
+  FieldEstimate face = estimate_of(0.2, 0.3, 700);
+  const auto inputs = inputs_of(ProcessErrorKind::HullFace, Length::mm(400));
+  const auto told = with_record(inputs, face);
+  BOOST_TEST_REQUIRE(told.has_value());
+  BOOST_TEST(told->errors[0].spread == 2);
+  BOOST_TEST((told->errors[1].law == ErrorLaw::Normal));
+  BOOST_TEST(told->errors[1].mean == 0.2);
+  BOOST_TEST(told->errors[1].spread == 0.3);
+  BOOST_TEST(told->errors[1].correlation.in_mm() == 700);
+  face.correlation_open = true;
+  const auto open = with_record(inputs, face);
+  BOOST_TEST_REQUIRE(open.has_value());
+  // derived: 0.3 and 0.4 of noise are 0.5 from place to place
+  BOOST_TEST(open->errors[1].spread == 0.5, boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(open->errors[1].correlation.in_mm() == 400);
+}
+
+BOOST_AUTO_TEST_CASE(what_the_record_does_not_tell_is_asked_for) {
+  FieldEstimate face = estimate_of(0.2, 0.3, 700);
+  const auto opening =
+      with_record(inputs_of(ProcessErrorKind::HullOpening, Length()), face);
+  BOOST_TEST_REQUIRE(!opening.has_value());
+  BOOST_TEST(opening.error()[0].where == "tolerance.error[1].from_record");
+  BOOST_TEST(opening.error()[0].message ==
+             "gap readings tell the hull's face alone: give mean and spread of this "
+             "error");
+  face.correlation_open = true;
+  const auto length =
+      with_record(inputs_of(ProcessErrorKind::HullFace, Length()), face);
+  BOOST_TEST_REQUIRE(!length.has_value());
+  BOOST_TEST(length.error()[0].where == "tolerance.error[1].correlation");
+  BOOST_TEST(
+      length.error()[0].message ==
+      "the readings of the record stand too far apart to tell it: give a length");
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
