@@ -24,9 +24,23 @@ const char* const options_help =
     "numbers\n"
     "                 put in, value, source and where it holds; --explain MARK, with\n"
     "                 schedule, strength or job, tells of that one hole\n"
+    "  --readings FILE\n"
+    "                 with `fit`, `adhesive`, `schedule` and `strength`: answer for "
+    "the\n"
+    "                 boat whose gaps FILE holds\n"
+    "  --state dry|held|after\n"
+    "                 with --readings: the state that counts; if not given, the "
+    "latest\n"
     "  --options      with `strength`: compare all sizes of the fastener in the "
     "tables,\n"
     "                 and the adhesives of [[adhesive_option]]\n"
+    "  --boats N      with `tolerance`: how many boats to make up, in place of the "
+    "joint\n"
+    "                 file's\n"
+    "  --seed N       with `tolerance`: which boats, in place of the joint file's\n"
+    "  --threads N    with `tolerance`: how many work at once; if not given, as many "
+    "as\n"
+    "                 the machine has. The result is the same for any number.\n"
     "  --quiet        print the verdict line only\n"
     "  --out DIR      with `job`: the folder for the documents; if not given, the\n"
     "                 joint file's name with \"-joint\" in place of its ending, in "
@@ -78,7 +92,16 @@ const std::vector<CommandWords>& all_commands() {
       {Command::Order, "order", "JOINT.toml", "what to buy for the run of boats",
        "Packs and boxes rounded up once for the run, every allowance on its own line. "
        "Needs [adhesive] and [order]."},
-      {Command::Job, "job", "JOINT.toml", "all of these, every document into a folder",
+      {Command::Tolerance, "tolerance", "JOINT.toml",
+       "how many boats in a hundred will fit",
+       "Makes up boats by the errors of the process, seats the lid on each in its best "
+       "place, and tells how many go on, where they are tight or wide, what the run "
+       "takes, and which error drives what; every figure with the range that its "
+       "sample "
+       "leaves. Ctrl-C stops it and tells what is done so far. Needs [tolerance] with "
+       "each [[error]], and [adhesive]; with [order] also what the run takes."},
+      {Command::Job, "job", "JOINT.toml",
+       "all of these but tolerance, every document into a folder",
        "Works out everything the joint file has the tables for, prints the summary and "
        "writes the reports, CSV files and result.json into the folder of --out: all of "
        "them or none. Other files there are left alone."},

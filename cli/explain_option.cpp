@@ -22,7 +22,8 @@ bool looks_like_mark(std::string_view word) {
 }
 
 bool takes_value(std::string_view word) {
-  return word == "--out" || word == "--units" || word == "--paper";
+  return word == "--out" || word == "--units" || word == "--paper" ||
+         word == "--readings" || word == "--state";
 }
 
 }  // namespace

@@ -9,11 +9,14 @@
 
 #include "cli/fastening_tables.h"
 #include "cli/reading.h"
+#include "cli/record_tables.h"
+#include "cli/seating_tables.h"
 #include "cli/shape_tables.h"
 #include "cli/sheer_table.h"
 #include "cli/strength_tables.h"
 #include "cli/supply_tables.h"
 #include "cli/text_file.h"
+#include "cli/tolerance_tables.h"
 #include "cli/toml_table.h"
 #include "joint/contradictions.h"
 #include "joint/sheer_rows.h"
@@ -95,9 +98,13 @@ Settings read_settings(const toml::table& file, Reading& reading) {
   joint.places = read_places(root);
   joint.loads = read_loads(root);
   joint.strength = read_strength_rules(root);
+  joint.turned_entry = read_turned_entry(root);
+  joint.seating = read_seating_inputs(root);
+  joint.reading_limits = read_reading_limits(root);
   joint.jig = read_jig(root);
   joint.shop = read_shop(root);
   joint.order = read_order(root);
+  joint.tolerance = read_tolerance(root);
   root.refuse_unknown_keys();
   return settings;
 }

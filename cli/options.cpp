@@ -8,6 +8,7 @@
 
 #include "cli/commands.h"
 #include "cli/explain_option.h"
+#include "cli/readings_option.h"
 #include "cli/version.h"
 #include "joint/documents/printable.h"
 #include "joint/nearest_word.h"
@@ -20,6 +21,8 @@ struct RawOptions {
   std::string command, target, unit, paper;
   std::optional<std::string> out;
   ExplainOption explain;
+  ReadingsWords readings;
+  RawToleranceOptions tolerance;
   bool options = false;
   bool json = false, quiet = false, help = false, version = false;
   std::vector<std::string> surplus;  ///< unknown options and arguments too many
@@ -39,10 +42,15 @@ Result<RawOptions> raw_options(std::vector<std::string> arguments) {
   app.allow_extras();
   app.add_option("command", raw.command);
   app.add_option("target", raw.target);
-  std::string out;
-  const CLI::Option* given = app.add_option("--out", out);
+  std::string out, readings, state;
+  const CLI::Option* out_given = app.add_option("--out", out);
+  const CLI::Option* readings_given = app.add_option("--readings", readings);
+  const CLI::Option* state_given = app.add_option("--state", state);
   app.add_option("--units", raw.unit);
   app.add_option("--paper", raw.paper);
+  app.add_option("--boats", raw.tolerance.boats);
+  app.add_option("--seed", raw.tolerance.seed);
+  app.add_option("--threads", raw.tolerance.threads);
   app.add_flag("--options", raw.options);
   app.add_flag("--json", raw.json);
   app.add_flag("--quiet", raw.quiet);
@@ -61,7 +69,9 @@ Result<RawOptions> raw_options(std::vector<std::string> arguments) {
                         "sheerlap --help",
                         error.what()));
   }
-  if (given->count() > 0) raw.out = out;
+  if (out_given->count() > 0) raw.out = out;
+  if (readings_given->count() > 0) raw.readings.file = readings;
+  if (state_given->count() > 0) raw.readings.state = state;
   for (const std::string& word : app.remaining())
     if (word != "--") raw.surplus.push_back(word);
   return raw;
@@ -78,9 +88,10 @@ std::string command_hint(std::string_view word) {
 }
 
 void judge_surplus(const RawOptions& raw, Errors& errors) {
-  static const std::vector<std::string> known{"--json",    "--units",   "--paper",
-                                              "--explain", "--options", "--quiet",
-                                              "--out",     "--version", "--help"};
+  static const std::vector<std::string> known{
+      "--json",     "--units", "--paper",   "--explain", "--options",
+      "--readings", "--state", "--boats",   "--seed",    "--threads",
+      "--quiet",    "--out",   "--version", "--help"};
   for (const std::string& word : raw.surplus) {
     const bool is_option = word.size() > 1 && word[0] == '-';
     errors.push_back(
@@ -177,6 +188,8 @@ void judge_compare(const RawOptions& raw, Command command, Errors& errors) {
     refuse("--options compares what strength works out: leave it out, or run strength");
   else if (raw.explain.given)
     refuse("--options and --explain do not go together: one at a time");
+  else if (raw.readings.file)
+    refuse("--options chooses for all boats and --readings is for one: one at a time");
 }
 
 Options options_of(const RawOptions& raw, Command command) {
@@ -186,6 +199,7 @@ Options options_of(const RawOptions& raw, Command command) {
   options.out = raw.out;
   options.explain = raw.explain.given;
   options.explain_hole = raw.explain.mark;
+  options.readings = raw.readings.file;
   options.compare = raw.options;
   options.json = raw.json;
   options.quiet = raw.quiet;
@@ -211,10 +225,17 @@ Result<std::variant<Options, TextAsked>> parse_options(
   if (command) judge_job_options(*raw, *command, errors);
   if (command) judge_explain(raw->explain, *command, errors);
   if (command) judge_compare(*raw, *command, errors);
+  std::optional<ReadingState> state;
+  if (command) state = judged_readings(raw->readings, *command, errors);
+  ToleranceOptions tolerance;
+  if (command)
+    tolerance = judge_tolerance(raw->tolerance, *command == Command::Tolerance, errors);
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   Options options = options_of(*raw, *command);
   options.unit = unit;
+  options.state = state;
   options.paper = paper;
+  options.tolerance = tolerance;
   return options;
 }
 

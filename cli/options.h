@@ -5,8 +5,10 @@
 #include <variant>
 #include <vector>
 
+#include "cli/tolerance_options.h"
 #include "geometry/result.h"
 #include "joint/documents/number_style.h"
+#include "joint/gap_readings.h"
 #include "joint/sheets/sheet_style.h"
 
 namespace sheerlap {
@@ -20,6 +22,7 @@ enum class Command {
   Schedule,
   Strength,
   Order,
+  Tolerance,
   Job,
   Record
 };
@@ -33,7 +36,10 @@ struct Options {
   std::optional<Paper> paper;      ///< of `job`'s sheets; that of the unit if not given
   bool explain = false;            ///< figures with their workings
   std::optional<std::string> explain_hole;  ///< its mark: tell of this hole alone
+  std::optional<std::string> readings;      ///< the reading file of one boat
+  std::optional<ReadingState> state;  ///< of the readings; the latest if not given
   bool compare = false;  ///< `strength`: the fasteners and adhesives to choose from
+  ToleranceOptions tolerance;
   bool json = false;
   bool quiet = false;
 };

@@ -6,6 +6,7 @@
 #include <utility>
 #include <variant>
 
+#include "cli/boat_file.h"
 #include "cli/joint_file.h"
 #include "cli/new_joint.h"
 #include "cli/options.h"
@@ -14,6 +15,7 @@
 #include "cli/record_options.h"
 #include "cli/record_run.h"
 #include "cli/report_date.h"
+#include "cli/tolerance_run.h"
 #include "cli/write_documents.h"
 #include "joint/candidates.h"
 #include "joint/documents/check_text.h"
@@ -28,6 +30,8 @@
 #include "joint/mark_ranges.h"
 #include "joint/nearest_word.h"
 #include "joint/sheets/sheets.h"
+#include "joint/tolerance_job.h"
+#include "joint/tolerance_job.h"
 
 namespace sheerlap {
 namespace {
@@ -49,8 +53,17 @@ Parts parts_of(Command command) {
   return parts;
 }
 
+/// Whether the input is right for every command.
+Result<Job> tried(Joint joint) {
+  auto job = try_out(std::move(joint));
+  if (!job) return job;
+  if (Errors faults = tolerance_faults(job->joint); !faults.empty())
+    return tl::unexpected(std::move(faults));
+  return job;
+}
+
 Result<Job> job_of(Command command, Joint joint) {
-  if (command == Command::Check) return try_out(std::move(joint));
+  if (command == Command::Check) return tried(std::move(joint));
   if (command == Command::Job) return work_out(std::move(joint), Parts::all());
   return work_out(std::move(joint), parts_of(command));
 }
@@ -73,6 +86,7 @@ Subject subject_of(Command command) {
       return Subject::Summary;
     case Command::New:
     case Command::Check:
+    case Command::Tolerance:
     case Command::Record:
       break;
   }
@@ -202,19 +216,30 @@ int run_new(const Options& options) {
                 0);
 }
 
+/// The parts asked for of one boat.
+int run_boat(const Options& options, const JointFile& joint, ReportStyle style) {
+  const auto boat = read_boat_file(options, joint, parts_of(options.command));
+  if (!boat) return report_errors(boat.error());
+  style.origin = boat_origin(*boat, std::move(style.origin));
+  return hand_over(options, boat->job, style);
+}
+
 int run_command(const Options& options, const char* epoch) {
   auto date = report_date(epoch);
   if (!date) return report_errors(date.error());
   auto file = read_joint_file(options.target);
   if (!file) return report_errors(file.error());
+  const OriginWords origin = [sources = file->sources](const std::string& address) {
+    return origin_words(sources, address);
+  };
+  ReportStyle style{options.unit.value_or(file->unit), std::move(*date), origin,
+                    options.explain};
+  if (options.readings) return run_boat(options, *file, std::move(style));
+  if (options.command == Command::Tolerance)
+    return run_tolerance(options, std::move(*file), style);
   const auto job = job_of(options.command, std::move(file->joint));
   if (!job) return report_errors(located(job.error(), file->sources));
-  const auto origin = [&](const std::string& address) {
-    return origin_words(file->sources, address);
-  };
-  return hand_over(
-      options, *job,
-      {options.unit.value_or(file->unit), std::move(*date), origin, options.explain});
+  return hand_over(options, *job, style);
 }
 
 }  // namespace

@@ -153,6 +153,29 @@ boats = 12
 boats_a_month = 2
 spare = 0.05                  # spare fasteners, as a share
 
+# How the lid goes on. Take away the #: of what you have: without [entry] the lid comes
+# straight down, without readings the hull is as moulded, without spreaders it is left
+# alone.
+
+#: [entry]                    # the lid is turned down on one of its ends
+#: first = "bow"              # bow | stern: the end that is set home first
+#: angle = 4                  # degrees, of the lid to its seat as it begins to turn
+
+#: [[beam_reading]]           # over the hull's top edge; one table for each place
+#: x = 2600                   # or station = "12", a label of the sheer table
+#: mould = 1979               # in the mould
+#: free = 1985                # out of it, with nothing that holds it
+#: held = 1981                # with its spreaders or straps on, or leave it out
+
+#: [[spreader]]               # where the hull can be squeezed in or spread
+#: x = 2600
+#: most = 5                   # how far each side may be forced
+
+#: [readings]                 # what the gaps of a boat are accepted by, read with --readings
+#: gap_min = 1.5              # in place of the adhesive's; so may gap_max
+#: gap_max = 7
+#: step = 2                   # the most two neighbouring readings may differ by
+
 # For `strength` take away each #: below, and put in what your naval architect asks and
 # what your tests and data sheets give; the numbers are invented.
 
@@ -187,6 +210,42 @@ spare = 0.05                  # spare fasteners, as a share
 #: [strength]
 #: rules = ["edge_class"]     # published rules to be kept; `strength` lists them all
 #: gap_change = 0.3           # of the gap between fasteners while the paste is wet
+
+# For `tolerance` take away each #: below, and put in what your moulds and your trim do;
+# the numbers are invented. Means and spreads of shrinkage are per cent, of a twist
+# degrees, of the others lengths.
+
+#: [tolerance]
+#: boats = 10000              # to be made up
+#: seed = 520                 # the same seed makes the same boats
+
+#: [[error]]
+#: kind = "hull shrinkage"    # hull shrinkage | lid shrinkage | hull opening | hull twist
+                              # | hull trim | hull face | lip thickness
+#: law = "normal"             # normal | uniform
+#: mean = 0.05                # smaller
+#: spread = 0.01              # the standard deviation; of a uniform law half its width
+
+#: [[error]]
+#: kind = "hull opening"      # each side outward amidships
+#: law = "normal"
+#: mean = 0
+#: spread = 1
+
+#: [[error]]
+#: kind = "hull trim"         # the trimmed edge up
+#: law = "uniform"
+#: mean = 0
+#: spread = 2
+#: correlation = 300          # how far along the girth it is still much the same; only
+                              # of hull trim, hull face and lip thickness
+
+#: [[error]]
+#: kind = "hull face"         # outward
+#: law = "normal"
+#: mean = 0
+#: spread = 0.3
+#: correlation = 700
 )";
 }
 

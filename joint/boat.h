@@ -93,20 +93,14 @@ struct DrawnParts {
   std::optional<Schedule> schedule;
 };
 
-/// A correction and its side.
-struct SideCorrection {
-  SideName side = SideName::Starboard;
-  GapCorrection off;
-};
-
 /// One boat, as its gap was read.
 struct Boat {
   std::string file;  ///< the reading file as it was named; empty if there is none
   ReadingState state = ReadingState::Dry;
   std::vector<GapReading> readings;  ///< of every state, in the order given
   GapLimits limits;
-  std::vector<SideCorrection> corrections;  ///< of the state, by side and girth
-  std::vector<HeldStretch> held;            ///< where no two readings are about a place
+  std::vector<SideCorrections> corrections;  ///< of the state, of every side
+  std::vector<HeldStretch> held;  ///< where no two readings are about a place
   std::vector<SideName> unread;
   std::vector<PlaceGap> places;  ///< holes and readings, by side and girth
   std::vector<NonConformance> out;

@@ -105,7 +105,7 @@ Result<WholeColumn> whole_column(const BoatModel& model,
                                  const Perimeter& perimeter,
                                  std::size_t error) {
   const auto whole = WholeError::of(model.errors[error].kind, perimeter,
-                                    fmt::format("tolerance.error[{}]", error));
+                                    fmt::format("error[{}]", error));
   if (!whole) return tl::unexpected(whole.error());
   WholeColumn column;
   column.error = error;
@@ -127,7 +127,7 @@ Result<WholeColumn> whole_column(const BoatModel& model,
 
 Error short_correlation(std::size_t error) {
   return {ErrorKind::InvalidInput,
-          fmt::format("tolerance.error[{}].correlation", error),
+          fmt::format("error[{}].correlation", error),
           fmt::format("the gap is looked at every 50 mm of girth: at least {}",
                       worded(least_correlation))};
 }

@@ -76,7 +76,7 @@ struct BoatModel {
 
 /// @param holes      of the joint's schedule; none if it has none
 /// @param volume_ml  of the joint as drawn
-/// @errors  as `boat_points`; at "tolerance.error[N]": as `WholeError`
+/// @errors  as `boat_points`; at "error[N]": as `WholeError`
 Result<BoatModel> boat_model(const Joint& joint,
                              const Perimeter& perimeter,
                              const std::vector<DrillStation>& holes,

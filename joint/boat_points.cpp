@@ -22,14 +22,14 @@ constexpr double slope_step_mm = 0.01;
 struct SideGround {
   const Perimeter& perimeter;
   const PerimeterSide& side;
-  const LapPoints& lap_points;
+  const SqueezedLap& squeezed_lap;
   const LidDatum& datum;
   GapProfile profile;
 };
 
 Result<BoatPoint> boat_point(const SideGround& ground, Place place, double depth_mm) {
   BoatPoint point;
-  point.lap = ground.lap_points.at(ground.side, ground.profile, place, depth_mm);
+  point.lap = ground.squeezed_lap.at(ground.side, ground.profile, place, depth_mm);
   const RuledFace& lip = *ground.perimeter.lip;
   const FacePoint& hull = point.lap.hull;
   const auto hit = face_hit(lip, hull.point, hull.normal, point.lap.place, depth_mm);
@@ -136,12 +136,12 @@ Result<BoatPoint> boat_point_at(const Joint& joint,
                                 SideName side,
                                 Length girth) {
   const HullMovement as_moulded;
-  const auto lap_points =
-      LapPoints::with(joint.seating.spreaders, perimeter, as_moulded);
-  if (!lap_points) return tl::unexpected(lap_points.error());
+  const auto squeezed_lap =
+      SqueezedLap::with(joint.seating.spreaders, perimeter, as_moulded);
+  if (!squeezed_lap) return tl::unexpected(squeezed_lap.error());
   const PerimeterSide& on = *perimeter.side(side);
   const LidDatum datum = lid_datum(perimeter);
-  const SideGround ground{perimeter, on, *lap_points, datum, GapProfile(perimeter, on)};
+  const SideGround ground{perimeter, on, *squeezed_lap, datum, GapProfile(perimeter, on)};
   Place place = on.drill_line.place_at(girth);
   // where a mitre carries the drill line on, the end of its span
   place.u_mm =
@@ -153,13 +153,13 @@ Result<BoatPoints> boat_points(const Joint& joint,
                                const Perimeter& perimeter,
                                const std::vector<DrillStation>& holes) {
   const HullMovement as_moulded;
-  const auto lap_points =
-      LapPoints::with(joint.seating.spreaders, perimeter, as_moulded);
-  if (!lap_points) return tl::unexpected(lap_points.error());
+  const auto squeezed_lap =
+      SqueezedLap::with(joint.seating.spreaders, perimeter, as_moulded);
+  if (!squeezed_lap) return tl::unexpected(squeezed_lap.error());
   BoatPoints points;
   points.datum = lid_datum(perimeter);
   for (const PerimeterSide& side : perimeter.sides) {
-    const SideGround ground{perimeter, side, *lap_points, points.datum,
+    const SideGround ground{perimeter, side, *squeezed_lap, points.datum,
                             GapProfile(perimeter, side)};
     Errors errors = add_stations(ground, points.stations);
     if (errors.empty()) errors = add_holes(ground, holes, points.holes);

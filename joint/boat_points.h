@@ -4,7 +4,7 @@
 
 #include "joint/drill_stations.h"
 #include "joint/joint.h"
-#include "joint/lap_points.h"
+#include "joint/squeezed_lap.h"
 #include "joint/perimeter.h"
 
 namespace sheerlap {
@@ -56,7 +56,7 @@ Result<BoatPoint> boat_point_at(const Joint& joint,
                                 Length girth);
 
 /// @param holes  of the joint's schedule
-/// @errors  at "spreader[N].x": as `LapPoints`; at "sheer.row[N]": a place at which no
+/// @errors  at "spreader[N].x": as `SqueezedLap`; at "sheer.row[N]": a place at which no
 ///          gap can be measured
 Result<BoatPoints> boat_points(const Joint& joint,
                                const Perimeter& perimeter,

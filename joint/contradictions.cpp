@@ -47,6 +47,7 @@ class Finder {
     if (joint_.fastener.box_price && !joint_.fastener.box)
       add("fastener.box_price",
           "a box has a price and no size: give box, the pieces in one");
+    find_in_readings();
     find_in_layout();
     find_in_zones();
     find_in_overlaps();
@@ -118,6 +119,22 @@ class Finder {
           fmt::format("[adhesive] nozzle_purge is {:.6g} ml and pack_usable {:.6g} ml: "
                       "the purge leaves nothing to lay",
                       adhesive.nozzle_purge.in_ml(), adhesive.pack_usable.in_ml()));
+  }
+
+  /// Limits of readings, each in place of the adhesive's, that exclude each other.
+  void find_in_readings() {
+    const auto& [own_min, own_max, step] = joint_.reading_limits;
+    const auto& adhesive = joint_.adhesive;
+    if (!(own_min || own_max) || !((own_min && own_max) || adhesive)) return;
+    const Length least = own_min ? *own_min : adhesive->gap_min;
+    const Length most = own_max ? *own_max : adhesive->gap_max;
+    const auto whose = [](bool own) { return own ? "" : " (from [adhesive])"; };
+    if (least >= most)
+      add(own_max ? "readings.gap_max" : "readings.gap_min",
+          fmt::format("[readings] gap_max is {}{} and gap_min {}{}: gap_max is the "
+                      "larger",
+                      words(most), whose(own_max.has_value()), words(least),
+                      whose(own_min.has_value())));
   }
 
   /// A chosen rule that goes by the boat's length, which is not given.

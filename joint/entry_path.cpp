@@ -3,7 +3,9 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <boost/math/tools/minima.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
+#include <cstdint>
 #include <vector>
 
 #include "geometry/clearance.h"
@@ -18,6 +20,8 @@ constexpr double sideways = 0.5;
 constexpr double keeps_mm = 1e-9;
 /// Angles looked at at each place, the ends with them.
 constexpr int angles = 9;
+/// Whether the clearance rises from an end is seen this share of an angle's step in.
+constexpr double rise_share = 1e-3;
 
 /// The clearance at one place and moment.
 struct Passing {
@@ -30,12 +34,12 @@ class Worst {
  public:
   void add_low_edge(const Passing& passing) {
     const EntryClearance& at = passing.at;
-    if (!path_.low_edge || at.worst < path_.low_edge->worst) path_.low_edge = at;
+    if (!path_.low_edge || below(at, *path_.low_edge)) path_.low_edge = at;
     path_.lead_in = std::max(path_.lead_in, -at.worst);
     add(passing);
   }
   void add(const Passing& passing) {
-    if (first_ || passing.at.worst < path_.face.worst) path_.face = passing.at;
+    if (first_ || below(passing.at, path_.face)) path_.face = passing.at;
     first_ = false;
     const double clash = -passing.at.worst.in_mm();
     if (!(clash > keeps_mm)) return;
@@ -48,6 +52,11 @@ class Worst {
   EntryPath path() const { return path_; }
 
  private:
+  /// Of those that are alike the first is kept.
+  static bool below(const EntryClearance& at, const EntryClearance& least) {
+    return at.worst.in_mm() < least.worst.in_mm() - keeps_mm;
+  }
+
   EntryPath path_{std::nullopt, {}, Length(), Length()};
   bool first_ = true;
 };
@@ -99,6 +108,7 @@ class TurningLid {
                                  Place place,
                                  double angle) const;
   double clear_mm(Place place, double angle) const;
+  double least_angle(Place place, double from) const;
 
   const Perimeter& perimeter_;
   Point3 pivot_;
@@ -123,15 +133,13 @@ std::optional<double> TurningLid::low_edge_angle(Place place) const {
   const double lap = perimeter_.lip->lap_mm(place);
   const auto below = [&](double angle) {
     const auto found = hit(place, angle);
-    return !found || found->depth_mm > lap;
+    return found ? found->depth_mm - lap : lap;
   };
-  if (!below(angle_)) return std::nullopt;
-  double over = 0;
-  double off = angle_;
-  for (int step = 0; step < 60; ++step) {
-    const double middle = (over + off) / 2;
-    (below(middle) ? off : over) = middle;
-  }
+  if (!(below(angle_) > 0)) return std::nullopt;
+  if (!(below(0) < 0)) return 0;
+  std::uintmax_t steps = 60;
+  const auto [over, off] = boost::math::tools::toms748_solve(
+      below, 0.0, angle_, boost::math::tools::eps_tolerance<double>(50), steps);
   return over;
 }
 
@@ -150,6 +158,27 @@ std::optional<Passing> TurningLid::passing(const PerimeterSide& side,
                  athwartships(perimeter_.hull->curve(), place)};
 }
 
+/// The angle of the least clearance from 0 to `from`.
+double TurningLid::least_angle(Place place, double from) const {
+  const auto clear = [&](double angle) { return clear_mm(place, angle); };
+  const auto angle_at = [&](int i) { return from * i / (angles - 1); };
+  int least = 0;
+  double least_mm = clear(0);
+  for (int i = 1; i < angles; ++i)
+    if (const double here = clear(angle_at(i)); here < least_mm) {
+      least = i;
+      least_mm = here;
+    }
+  // at an end from which the clearance rises there is nothing to look for
+  const double inward = from / (angles - 1) * rise_share;
+  if (least == 0 && clear(inward) >= least_mm) return 0;
+  if (least == angles - 1 && clear(from - inward) >= least_mm) return from;
+  const auto [angle, clear_there] = boost::math::tools::brent_find_minima(
+      clear, angle_at(std::max(0, least - 1)),
+      angle_at(std::min(angles - 1, least + 1)), 26);
+  return clear_there < least_mm - keeps_mm ? angle : angle_at(least);
+}
+
 void TurningLid::add_passings(const PerimeterSide& side,
                               Place place,
                               Worst& worst) const {
@@ -157,16 +186,7 @@ void TurningLid::add_passings(const PerimeterSide& side,
   const double from = low_edge.value_or(angle_);
   if (low_edge)
     if (const auto at = passing(side, place, from)) worst.add_low_edge(*at);
-  int least = 0;
-  const auto angle_at = [&](int i) { return from * i / (angles - 1); };
-  for (int i = 1; i < angles; ++i)
-    if (clear_mm(place, angle_at(i)) < clear_mm(place, angle_at(least))) least = i;
-  const auto [angle, clear] = boost::math::tools::brent_find_minima(
-      [&](double at) { return clear_mm(place, at); }, angle_at(std::max(0, least - 1)),
-      angle_at(std::min(angles - 1, least + 1)), 30);
-  const bool between = clear < clear_mm(place, angle_at(least)) - keeps_mm;
-  if (const auto at = passing(side, place, between ? angle : angle_at(least)))
-    worst.add(*at);
+  if (const auto at = passing(side, place, least_angle(place, from))) worst.add(*at);
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include <future>
 #include <optional>
 
+#include "joint/entry_squeeze.h"
 #include "joint/fit_reach.h"
 #include "joint/gap_search.h"
 #include "joint/row_errors.h"
@@ -105,41 +106,25 @@ std::vector<SectionRun> section_runs(const std::vector<GapSection>& sections,
   return runs;
 }
 
-/// The worst section of a run, looked for between the sections too.
-GapSection worst_section(const GapProfile& profile,
-                         const std::vector<GapSection>& sections,
-                         const SectionRun& run,
-                         Window window) {
-  const auto value = [&](const GapSection& section) {
-    return standing(section, run.verdict, window);
-  };
-  std::size_t worst = run.first;
-  for (std::size_t i = run.first; i <= run.last; ++i)
-    if (value(sections[i]) < value(sections[worst])) worst = i;
-  GapSection found = sections[worst];
-  const auto look = [&](std::size_t a, std::size_t b) {
-    if (!joined(sections[a], sections[b])) return;
-    const auto lower = least_between(profile, sections[a], sections[b], value);
-    if (value(lower) < value(found) - keeps_mm) found = lower;
-  };
-  if (worst > run.first) look(worst - 1, worst);
-  if (worst < run.last) look(worst, worst + 1);
-  return found;
-}
-
 FitRun fit_run(const GapProfile& profile,
                const std::vector<GapSection>& sections,
                const SectionRun& run,
                SideName side,
                Window window) {
-  const GapSection worst = worst_section(profile, sections, run, window);
+  const SectionSpan span{run.first, run.last};
+  const GapSection worst =
+      least_section(profile, sections, span, [&](const GapSection& section) {
+        return standing(section, run.verdict, window);
+      });
   const Slack slack = sheerlap::slack(worst, window);
   const bool by_greatest =
       run.verdict == FitVerdict::Wide ||
       (run.verdict == FitVerdict::Good && slack.below_greatest < slack.above_least);
+  const auto gap = by_greatest ? &GapSection::greatest : &GapSection::least;
+  const GapSection& named = first_alike(sections, span, worst, gap);
   return {side, Length::mm(sections[run.first].girth_mm),
           Length::mm(sections[run.last].girth_mm), run.verdict,
-          gap_at(worst, side, by_greatest ? worst.greatest : worst.least)};
+          gap_at(named, side, {(worst.*gap).gap_mm, (named.*gap).depth_mm})};
 }
 
 std::vector<FitStation> stations(const Joint& joint,
@@ -292,7 +277,7 @@ Result<Fit> fit(const Joint& joint, const Perimeter& perimeter) {
   PlainWorking work;
   result.mean = Length::mm(mean_gap(work, result.mean_parts));
   set_extremes(result, found);
-  result.checks = fit_checks(result, *joint.adhesive);
+  result.checks = fit_checks(result, *joint.adhesive, other_way_down(joint, perimeter));
   return result;
 }
 

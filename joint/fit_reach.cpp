@@ -55,7 +55,7 @@ std::string reach_words(const Reach& reach, Length girth) {
   return fmt::format("on {} at girth {} along the sheer", sides, worded(girth));
 }
 
-Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
+Checks fit_checks(const Fit& fit, const Adhesive& adhesive, bool other_way) {
   const std::string source = "the adhesive's data sheet, as the joint file gives it";
   const double least = fit.least.gap.in_mm();
   const double greatest = fit.greatest.gap.in_mm();
@@ -63,16 +63,17 @@ Checks fit_checks(const Fit& fit, const Adhesive& adhesive) {
     return kept ? CheckState::Pass : CheckState::Fail;
   };
   const Entry& entry = fit.entry;
+  const bool passes = entry.worst.in_mm() >= -keeps_mm;
   const std::string at_least = gap_place(fit, fit.least, fit.least_reach);
   return {
       {"fit.entry",
-       fmt::format("clearance of the lip's low edge past the hull's top edge, the "
-                   "lid coming straight down, least {}{}",
-                   reach_words(fit.entry_reach, entry.girth),
-                   entry.worst.in_mm() < -keeps_mm
-                       ? ": the hull must be squeezed or the lip sprung to pass"
-                       : ""),
-       entry.worst.in_mm(), 0, "mm", state(entry.worst.in_mm() >= -keeps_mm),
+       fmt::format(
+           "clearance of the lip's low edge past the hull's top edge, the "
+           "lid coming straight down, least {}{}",
+           reach_words(fit.entry_reach, entry.girth),
+           passes ? "" : ": the hull must be squeezed or the lip sprung to pass"),
+       entry.worst.in_mm(), 0, "mm",
+       other_way && !passes ? CheckState::Warn : state(passes),
        "geometry of the two faces"},
       {"fit.interference",
        fmt::format("gap between hull and lip{}, least {}",

@@ -32,6 +32,10 @@ Reach reach_of(const std::vector<SideWorst>& sides, std::size_t named);
 std::string reach_words(const Reach& reach, Length girth);
 
 /// The checks of a fit whose places are known.
-Checks fit_checks(const Fit& fit, const Adhesive& adhesive);
+///
+/// A lid that clashes coming straight down fails, unless there is another way.
+///
+/// @param other_way  it is turned down, or the hull may be squeezed by as much
+Checks fit_checks(const Fit& fit, const Adhesive& adhesive, bool other_way);
 
 }  // namespace sheerlap

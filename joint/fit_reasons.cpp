@@ -16,8 +16,24 @@ Place place_at(const Perimeter& perimeter, SideName side, Length girth) {
   return perimeter.side(side)->sheer.place_at(girth);
 }
 
+/// The faces that a gap is between.
+struct Faces {
+  const Perimeter& perimeter;
+  HullFrom hull;
+};
+
+/// Where the offsets of the hull are from.
+Origin hull_origin(HullFrom hull, const Origin& rows) {
+  return hull == HullFrom::Drawing
+             ? rows
+             : Origin::of_joint(
+                   "the drawing's offset, moved to where the gap was read, linear "
+                   "along the girth between rows and readings");
+}
+
 /// Where a gap is, and the offsets of the faces there.
-void place_given(WrittenWorking& work, const Perimeter& perimeter, const GapAt& at) {
+void place_given(WrittenWorking& work, const Faces& faces, const GapAt& at) {
+  const Perimeter& perimeter = faces.perimeter;
   const Place place = place_at(perimeter, at.side, at.girth);
   const double lap_mm = perimeter.hull->lap_mm(place);
   const Origin here = Origin::of_joint("where the gap is found");
@@ -28,14 +44,15 @@ void place_given(WrittenWorking& work, const Perimeter& perimeter, const GapAt& 
   const Term d =
       work.given({"d", "depth below the sheer", "mm"}, at.depth.in_mm(), here);
   const Term lap = work.given({"lap", "depth of the lap here", "mm"}, lap_mm, rows);
+  const Origin hull_rows = hull_origin(faces.hull, rows);
   const auto offset_at = [&](const RuledFace& face, double depth_mm) {
     return face.offset(place, depth_mm).offset;
   };
   const Term hull_top = work.given({"h_top", "hull face, offset at the sheer", "mm"},
-                                   offset_at(*perimeter.hull, 0), rows);
+                                   offset_at(*perimeter.hull, 0), hull_rows);
   const Term hull_low =
       work.given({"h_low", "hull face, offset at the foot of the lap", "mm"},
-                 offset_at(*perimeter.hull, lap_mm), rows);
+                 offset_at(*perimeter.hull, lap_mm), hull_rows);
   const Term lip_top = work.given({"l_top", "lip face, offset at the sheer", "mm"},
                                   offset_at(*perimeter.lip, 0), rows);
   const Term lip_low =
@@ -54,12 +71,12 @@ std::string at_words(const GapAt& at) {
                      worded(at.girth), worded(at.depth));
 }
 
-Explanation extreme(const Perimeter& perimeter,
+Explanation extreme(const Faces& faces,
                     const FoundWords& words,
                     const GapAt& at,
                     const std::string& figure) {
   WrittenWorking work;
-  place_given(work, perimeter, at);
+  place_given(work, faces, at);
   work.found(words, at.gap.in_mm());
   return {figure,
           fmt::format("{}: {}", words.figure.what, at_words(at)),
@@ -70,11 +87,11 @@ Explanation extreme(const Perimeter& perimeter,
 }
 
 /// The run that ends where its verdict changes, and how its figures are found.
-void add_run(Explanations& reasons, const Perimeter& perimeter, const Fit& fit) {
+void add_run(Explanations& reasons, const Faces& faces, const Fit& fit) {
   if (fit.runs.empty()) return;
   const FitRun& run = fit.runs.front();
   WrittenWorking worst, end;
-  place_given(worst, perimeter, run.worst);
+  place_given(worst, faces, run.worst);
   worst.found(run_worst_words, run.worst.gap.in_mm());
   reasons.push_back(
       {"fit.runs.0.worst",
@@ -90,12 +107,12 @@ void add_run(Explanations& reasons, const Perimeter& perimeter, const Fit& fit) 
                      {{"fit.runs.*.from", "s_to"}, {"fit.runs.*.to", "s_to"}}});
 }
 
-void add_station(Explanations& reasons, const Perimeter& perimeter, const Fit& fit) {
+void add_station(Explanations& reasons, const Faces& faces, const Fit& fit) {
   if (fit.stations.empty()) return;
   const FitStation& station = fit.stations.front();
   const GapAt top{station.gaps.front(), station.side, station.girth, Length()};
   WrittenWorking gap, girth;
-  place_given(gap, perimeter, top);
+  place_given(gap, faces, top);
   gap.found(station_gap_words, top.gap.in_mm());
   reasons.push_back({"fit.stations.0.gaps.0",
                      "gap at a row of the sheer table, here " + at_words(top),
@@ -129,18 +146,18 @@ Explanation entry_reason(const Perimeter& perimeter, const Entry& entry) {
 
 }  // namespace
 
-Explanations fit_reasons(const Perimeter& perimeter, const Fit& fit) {
-  Explanations reasons{
-      extreme(perimeter, least_gap_words, fit.least, "fit.gap_min"),
-      extreme(perimeter, greatest_gap_words, fit.greatest, "fit.gap_max")};
+Explanations fit_reasons(const Perimeter& perimeter, const Fit& fit, HullFrom hull) {
+  const Faces faces{perimeter, hull};
+  Explanations reasons{extreme(faces, least_gap_words, fit.least, "fit.gap_min"),
+                       extreme(faces, greatest_gap_words, fit.greatest, "fit.gap_max")};
   WrittenWorking mean;
   mean_gap(mean, fit.mean_parts);
   reasons.push_back({"fit.gap_mean",
                      "mean gap over the bond band",
                      mean.release(),
                      {{"fit.gap_mean", "g_mean"}}});
-  add_run(reasons, perimeter, fit);
-  add_station(reasons, perimeter, fit);
+  add_run(reasons, faces, fit);
+  add_station(reasons, faces, fit);
   reasons.push_back(entry_reason(perimeter, fit.entry));
   return reasons;
 }

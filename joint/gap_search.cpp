@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <boost/math/tools/minima.hpp>
 #include <boost/math/tools/roots.hpp>
+#include <cmath>
 #include <cstdint>
 #include <optional>
 
@@ -11,6 +12,9 @@ namespace {
 
 /// Values closer than this are taken for the same, mm.
 constexpr double same_mm = 1e-9;
+
+/// Places whose gaps differ by less are alike, as in `reach_of`, mm.
+constexpr double alike_mm = 1e-6;
 
 /// Where `value` passes 0 between two joined sections.
 std::optional<double> zero_between(const GapProfile& profile,
@@ -105,6 +109,34 @@ std::vector<GapSection> with_zeros(const GapProfile& profile,
       result.push_back(profile.section({here.place.span, u}, here.strand));
   }
   return result;
+}
+
+GapSection least_section(const GapProfile& profile,
+                         const std::vector<GapSection>& sections,
+                         const SectionSpan& span,
+                         const SectionValue& value) {
+  std::size_t least = span.first;
+  for (std::size_t i = span.first; i <= span.second; ++i)
+    if (value(sections[i]) < value(sections[least])) least = i;
+  GapSection found = sections[least];
+  const auto look = [&](std::size_t a, std::size_t b) {
+    if (!joined(sections[a], sections[b])) return;
+    const auto lower = least_between(profile, sections[a], sections[b], value);
+    if (value(lower) < value(found) - same_mm) found = lower;
+  };
+  if (least > span.first) look(least - 1, least);
+  if (least < span.second) look(least, least + 1);
+  return found;
+}
+
+const GapSection& first_alike(const std::vector<GapSection>& sections,
+                              const SectionSpan& span,
+                              const GapSection& worst,
+                              GapAtDepth GapSection::*gap) {
+  for (std::size_t i = span.first; i <= span.second; ++i)
+    if (std::abs((sections[i].*gap).gap_mm - (worst.*gap).gap_mm) < alike_mm)
+      return sections[i];
+  return worst;
 }
 
 }  // namespace sheerlap

@@ -1,6 +1,8 @@
 #pragma once
 
+#include <cstddef>
 #include <functional>
+#include <utility>
 #include <vector>
 
 #include "joint/gap_profile.h"
@@ -32,5 +34,22 @@ std::vector<GapSection> with_minima(const GapProfile& profile,
 std::vector<GapSection> with_zeros(const GapProfile& profile,
                                    const std::vector<GapSection>& sections,
                                    const std::vector<SectionValue>& values);
+
+/// Sections in a row, by the index of the first and the last.
+using SectionSpan = std::pair<std::size_t, std::size_t>;
+
+/// The section at which `value` is least, of those of a span and, beside the least of
+/// these, between them.
+GapSection least_section(const GapProfile& profile,
+                         const std::vector<GapSection>& sections,
+                         const SectionSpan& span,
+                         const SectionValue& value);
+
+/// The first section of a span whose gap is that of its worst within 1e-6 mm, so that
+/// rounding does not choose among places that are alike; the worst itself if none is.
+const GapSection& first_alike(const std::vector<GapSection>& sections,
+                              const SectionSpan& span,
+                              const GapSection& worst,
+                              GapAtDepth GapSection::*gap);
 
 }  // namespace sheerlap

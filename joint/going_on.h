@@ -2,8 +2,11 @@
 
 #include <optional>
 
+#include "geometry/result.h"
 #include "joint/check.h"
 #include "joint/entry_path.h"
+#include "joint/joint.h"
+#include "joint/perimeter.h"
 #include "joint/seating.h"
 
 namespace sheerlap {
@@ -14,6 +17,15 @@ struct GoingOn {
   std::optional<EntryPath> turned;  ///< if the joint file gives a turned entry
   Seating seating;
   Checks checks;
+
+  /// The way down that the joint file asks for.
+  const EntryPath& entry() const { return turned ? *turned : straight; }
 };
+
+/// The lid's ways down, on the hull in its moulded shape, and its best seating.
+///
+/// @param joint  with its adhesive, whose gap window it is
+/// @errors       of `seating`
+Result<GoingOn> going_on(const Joint& joint, const Perimeter& perimeter);
 
 }  // namespace sheerlap

@@ -135,8 +135,12 @@ HullShift HullMovement::on_transom(const PerimeterSide& side, Place place) const
 }
 
 HullShift HullMovement::at(const PerimeterSide& side, Place place) const {
+  return at(side, place, side.sheer.girth_at(place));
+}
+
+HullShift HullMovement::at(const PerimeterSide& side, Place place, Length girth) const {
   if (side.name == SideName::Transom) return on_transom(side, place);
-  const StripPoint point = to_starboard(side.name, side.sheer.girth_at(place).in_mm());
+  const StripPoint point = to_starboard(side.name, girth.in_mm());
   const double girth_by_u = side.sheer.line().face().curve().at(place).first.norm();
   return {point.moved_mm,
           point.slope * (side.sheer.path().forward ? girth_by_u : -girth_by_u)};

@@ -38,6 +38,8 @@ class HullMovement {
 
   /// @param place  in one of the side's spans
   HullShift at(const PerimeterSide& side, Place place) const;
+  /// The same, where the place's girth along the sheer is known.
+  HullShift at(const PerimeterSide& side, Place place, Length girth) const;
 
  private:
   StripPoint to_starboard(SideName side, double girth_mm) const;

@@ -4,6 +4,8 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <functional>
+#include <future>
 #include <set>
 #include <string>
 #include <utility>
@@ -122,6 +124,7 @@ Checks all_checks(const Job& job, const std::vector<Lack>& lacking) {
   for (const Lack& lack : lacking) checks.push_back(left_out(lack));
   add_checks(checks, job.perimeter.checks);
   if (job.fit) add_checks(checks, job.fit->checks);
+  if (job.going_on) add_checks(checks, job.going_on->checks);
   if (job.layout) add_checks(checks, job.layout->checks);
   if (job.schedule) add_checks(checks, job.schedule->checks);
   if (job.adhesive) add_checks(checks, job.adhesive->checks);
@@ -147,9 +150,23 @@ Result<Layout> layout_of(const Joint& joint, const Perimeter& perimeter) {
   return layout(joint, perimeter, *limits);
 }
 
-void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
-  if (parts.fit) job.fit = errors.take(fit(job.joint, job.perimeter));
-  if (parts.layout) job.layout = errors.take(layout_of(job.joint, job.perimeter));
+/// Whether it is asked how the lid goes on, beside its fit.
+enum class Lid { AsDrawn, GoingOn };
+
+/// What a job is given beside its joint and perimeter.
+struct Given {
+  Lid lid = Lid::GoingOn;
+  const Layout* layout = nullptr;  ///< where the holes are those of another job
+};
+
+/// Works out the parts after the fit.
+void work_out_rest(Job& job,
+                   const Parts& parts,
+                   const Layout* laid_out,
+                   ErrorList& errors) {
+  if (parts.layout)
+    job.layout =
+        laid_out ? *laid_out : errors.take(layout_of(job.joint, job.perimeter));
   if (parts.schedule && job.layout)
     job.schedule = errors.take(schedule(job.joint, job.perimeter, *job.layout));
   if (parts.adhesive)
@@ -162,8 +179,27 @@ void work_out_parts(Job& job, const Parts& parts, ErrorList& errors) {
         errors.take(strength(job.joint, job.perimeter, *job.layout, *job.schedule));
 }
 
+void work_out_parts(Job& job,
+                    const Parts& parts,
+                    const Given& given,
+                    ErrorList& errors) {
+  if (parts.fit) job.fit = errors.take(fit(job.joint, job.perimeter));
+  if (!job.fit || given.lid == Lid::AsDrawn)
+    return work_out_rest(job, parts, given.layout, errors);
+  // how the lid goes on takes as long as all the rest, which does not need it
+  auto lid_goes_on = std::async(std::launch::async, going_on, std::cref(job.joint),
+                                std::cref(job.perimeter));
+  ErrorList of_rest;
+  work_out_rest(job, parts, given.layout, of_rest);
+  job.going_on = errors.take(lid_goes_on.get());
+  errors.add(of_rest.release());
+}
+
 /// Works out the parts of a joint whose estimates are made.
-Result<Job> work_out_estimated(Joint joint, Result<Perimeter> on, const Parts& parts) {
+Result<Job> work_out_estimated(Joint joint,
+                               Result<Perimeter> on,
+                               const Parts& parts,
+                               const Given& given) {
   Parts asked = parts;
   Job job;
   job.joint = std::move(joint);
@@ -181,7 +217,7 @@ Result<Job> work_out_estimated(Joint joint, Result<Perimeter> on, const Parts& p
   Parts tried = with_needs(parts, job.joint);
   take_out_lacking(tried, job.joint);
   take_out_strength(tried, job.joint);
-  work_out_parts(job, tried, errors);
+  work_out_parts(job, tried, given, errors);
   if (!errors.empty()) return tl::unexpected(errors.release());
   job.checks = all_checks(job, lacking);
   job.reasons = reasons_of(job);
@@ -194,11 +230,22 @@ Result<Job> work_out_estimated(Joint joint, Result<Perimeter> on, const Parts& p
 Result<Job> work_out(Joint joint, const Parts& parts) {
   joint = with_estimates(std::move(joint));
   auto line = perimeter(joint);
-  return work_out_estimated(std::move(joint), std::move(line), parts);
+  return work_out_estimated(std::move(joint), std::move(line), parts, {});
 }
 
 Result<Job> work_out_on(Joint joint, const Perimeter& perimeter, const Parts& parts) {
-  return work_out_estimated(with_estimates(std::move(joint)), perimeter, parts);
+  return work_out_estimated(with_estimates(std::move(joint)), perimeter, parts,
+                            {Lid::AsDrawn, nullptr});
+}
+
+Result<Job> work_out_on(Joint joint,
+                        const Perimeter& perimeter,
+                        const Layout& layout,
+                        const Parts& parts) {
+  // the hull stands where it was read; what its beams were at another time is past
+  joint.seating.readings.clear();
+  return work_out_estimated(with_estimates(std::move(joint)), perimeter, parts,
+                            {Lid::GoingOn, &layout});
 }
 
 Result<Job> try_out(Joint joint) {

@@ -3,11 +3,13 @@
 #include <utility>
 
 #include "joint/adhesive_reasons.h"
+#include "joint/boat_reasons.h"
 #include "joint/fit_reasons.h"
 #include "joint/layout_reasons.h"
 #include "joint/order_reasons.h"
 #include "joint/perimeter_reasons.h"
 #include "joint/schedule_reasons.h"
+#include "joint/seating_reasons.h"
 
 namespace sheerlap {
 namespace {
@@ -20,7 +22,11 @@ void append(Explanations& all, Explanations more) {
 
 Explanations reasons_of(const Job& job) {
   Explanations reasons = perimeter_reasons(job.perimeter);
-  if (job.fit) append(reasons, fit_reasons(job.perimeter, *job.fit));
+  if (job.boat) append(reasons, boat_reasons(*job.boat));
+  if (job.fit)
+    append(reasons, fit_reasons(job.perimeter, *job.fit,
+                                job.boat ? HullFrom::Readings : HullFrom::Drawing));
+  if (job.going_on) append(reasons, seating_reasons(job.joint, *job.going_on));
   if (job.adhesive)
     append(reasons, adhesive_reasons(job.joint, *job.adhesive,
                                      job.layout ? job.layout->count : 0));

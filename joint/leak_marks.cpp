@@ -1,6 +1,6 @@
 #include "joint/leak_marks.h"
 
-#include <algorithm>
+#include "joint/sheer_places.h"
 
 namespace sheerlap {
 namespace {
@@ -12,10 +12,7 @@ LeakMark leak_mark(const LeakSurroundings& boat, const DrillStation& station) {
   mark.gap = boat.gap.gap(station.side, station.girth, boat.depth);
   mark.pitch = station.pitch;
   const PerimeterSide& side = *boat.perimeter.side(station.side);
-  Place place = side.drill_line.place_at(station.girth);
-  const Curve& curve = side.sheer.line().face().curve();
-  place.u_mm = std::clamp(place.u_mm, 0.0, curve.chord_mm(place.span));
-  const Length girth = side.sheer.girth_at(place);
+  const Length girth = side.sheer.girth_at(place_on_sheer(side, station.girth));
   for (const BeadRun& run : boat.beads) {
     if (run.side != station.side || girth < run.from || girth > run.to) continue;
     mark.bead = run.size;

@@ -3,18 +3,12 @@
 #include <algorithm>
 #include <cassert>
 
+#include "joint/sheer_places.h"
+
 namespace sheerlap {
 namespace {
 
 constexpr double section_step_mm = 10;
-
-/// A place of the drill line, where a mitre carries that on brought back to its span.
-Place place_on_sheer(const PerimeterSide& side, Length girth) {
-  Place place = side.drill_line.place_at(girth);
-  const Curve& curve = side.sheer.line().face().curve();
-  place.u_mm = std::clamp(place.u_mm, 0.0, curve.chord_mm(place.span));
-  return place;
-}
 
 struct EdgeCorrection {
   Length top, low;
@@ -154,8 +148,7 @@ Length ReadingsGap::mean() const {
   for (const Side& side : sides_) {
     const auto sections = side.profile.sections(section_step_mm);
     const auto value = [&](const GapSection& section) {
-      const Length girth = std::clamp(side.side->drill_line.girth_at(section.place),
-                                      Length(), side.side->drill_line_length);
+      const Length girth = drill_girth(*side.side, section.place);
       const auto [top, low] = correction_at(side.corrections, girth);
       return (section.top_mm + section.low_mm + top.in_mm() + low.in_mm()) / 2;
     };

@@ -19,6 +19,23 @@ struct Squeeze {
   Length at;      ///< x
   Length amount;  ///< inward, of each side; negative: spread
   Length most;    ///< its limit, in or out
+  /// What brings the free hull there to where it was in the mould.
+  Length to_mould;
+  /// Of margin, for each mm that the limit was further; 0 within it.
+  double limit_price = 0;
+};
+
+/// A gap that no seating can better without making another worse.
+struct HoldingGap {
+  GapAt at;
+  bool tight = true;  ///< as little as the margin lets it be, else as much
+  double price = 0;   ///< of margin, for each mm that this gap alone was better
+};
+
+/// How far each side stands from where it was in the mould, outward.
+struct SeatedReading {
+  BeamMoved moved;
+  Length seated;  ///< with the squeeze of the best seating
 };
 
 /// The hull in one shape under the lid as drawn.
@@ -33,18 +50,23 @@ struct Seating {
   Length dy;        ///< to starboard
   Angle turn;       ///< about z: the bow to port, the stern to starboard
   Point2 pivot;     ///< half the boat's length, on the centreline
+  Length reach;     ///< from the pivot to the lid's ends
   Length at_bow;    ///< the lid's forward end moves to starboard
   Length at_stern;  ///< its after end
   std::vector<Squeeze> squeezes;
   Length margin;    ///< the worst gap's distance inside the gap window
   GapAt worst;      ///< that gap
   Length as_drawn;  ///< the margin of the lid not moved, on the hull not squeezed
-  std::vector<GapAt> contacts;  ///< the gaps that hold the margin, by place
-  Length gain_left;             ///< what a linear programme at the end still promises
-  std::vector<BeamMoved> readings;
+  HullShapeFit seated;
+  std::vector<HoldingGap> contacts;  ///< the gaps that hold the margin, by place
+  Length gain_left;  ///< what a linear programme at the end still promises
+  std::vector<SeatedReading> readings;
   std::optional<HullShapeFit> free;  ///< if there are readings
   std::optional<HullShapeFit> held;  ///< if there are held readings
   Checks checks;
+
+  /// Whether all gaps lie in the window, to a millionth of a mm.
+  bool fits() const { return margin.in_mm() >= -1e-6; }
 };
 
 /// The best place for the lid on the box, and the squeeze of the hull there, within the

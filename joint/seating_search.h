@@ -23,6 +23,7 @@ struct SeatingTask {
 struct SeatingContact {
   std::size_t point = 0;
   bool tight = true;  ///< it is at the least gap, else at the greatest
+  double price = 0;   ///< of margin, for each mm that this gap alone was better
 };
 
 struct FoundSeating {
@@ -32,6 +33,8 @@ struct FoundSeating {
   std::size_t worst = 0;        ///< the point that has it
   double gain_left_mm = 0;      ///< what the last linear programme still promised
   std::vector<SeatingContact> contacts;  ///< by point, whose prices hold the margin
+  /// Of margin, for each mm that a spreader's limit was further; one a spreader.
+  std::vector<double> limit_prices;
 };
 
 /// How far the lid may be moved either way, and its ends by the turn (mm).

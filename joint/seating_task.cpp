@@ -1,25 +1,43 @@
 #include "joint/seating_task.h"
 
+#include <algorithm>
 #include <cassert>
+#include <cmath>
+#include <optional>
 
 #include "joint/gap_profile.h"
-#include "joint/lap_points.h"
+#include "joint/squeezed_lap.h"
 
 namespace sheerlap {
 namespace {
 
 constexpr double step_mm = 10;
 
-/// The points of one side, at both edges of the lap.
+/// The points of one side, at both edges of the lap: at every knot, at a corner in both
+/// its spans, and between knots no further apart than the step.
 void add_points(const Perimeter& perimeter,
                 const PerimeterSide& side,
-                const LapPoints& lap_points,
+                const SqueezedLap& lap,
                 std::vector<LapPoint>& points) {
   const GapProfile profile(perimeter, side);
-  for (const GapSection& section : profile.sections(step_mm)) {
-    const double lap = perimeter.hull->lap_mm(section.place);
-    for (const double depth : {0.0, lap})
-      points.push_back(lap_points.at(side, profile, section.place, depth));
+  const auto add = [&](Place place) {
+    for (const double depth : {0.0, perimeter.hull->lap_mm(place)})
+      points.push_back(lap.at(side, profile, place, depth));
+  };
+  const Curve& curve = perimeter.hull->curve();
+  const bool forward = side.sheer.path().forward;
+  std::optional<std::size_t> last_knot;
+  for (const SpanPart& part : side.parts) {
+    const double start = forward ? part.from_u : part.to_u;
+    const double stop = forward ? part.to_u : part.from_u;
+    const std::size_t after = curve.knot_after(part.span);
+    const std::size_t knot = forward ? part.span : after;
+    const bool goes_on = last_knot == knot && curve.smooth_at(knot);
+    const double steps = std::max(1.0, std::ceil(std::abs(stop - start) / step_mm));
+    for (double i = goes_on ? 1 : 0; i <= steps; ++i)
+      add({part.span, i == steps ? stop : start + (stop - start) * i / steps});
+    const bool to_its_end = forward ? stop == curve.chord_mm(part.span) : stop == 0;
+    last_knot = to_its_end ? std::optional(forward ? after : part.span) : std::nullopt;
   }
 }
 
@@ -30,11 +48,11 @@ Result<SeatingTask> seating_task(const Joint& joint,
                                  const Perimeter& perimeter,
                                  const HullMovement& free) {
   assert(joint.adhesive);
-  const auto lap_points = LapPoints::with(inputs.spreaders, perimeter, free);
-  if (!lap_points) return tl::unexpected(lap_points.error());
+  const auto squeezed_lap = SqueezedLap::with(inputs.spreaders, perimeter, free);
+  if (!squeezed_lap) return tl::unexpected(squeezed_lap.error());
   SeatingTask task;
   for (const PerimeterSide& side : perimeter.sides)
-    add_points(perimeter, side, *lap_points, task.points);
+    add_points(perimeter, side, *squeezed_lap, task.points);
   task.lip = perimeter.lip.get();
   task.datum = lid_datum(perimeter);
   task.gap_min_mm = joint.adhesive->gap_min.in_mm();

@@ -165,4 +165,15 @@ Result<Length> sheer_girth_at_x(const PerimeterSide& side,
                          side_word(side.name)));
 }
 
+Place place_on_sheer(const PerimeterSide& side, Length girth) {
+  Place place = side.drill_line.place_at(girth);
+  const Curve& curve = side.sheer.line().face().curve();
+  place.u_mm = std::clamp(place.u_mm, 0.0, curve.chord_mm(place.span));
+  return place;
+}
+
+Length drill_girth(const PerimeterSide& side, Place place) {
+  return std::clamp(side.drill_line.girth_at(place), Length(), side.drill_line_length);
+}
+
 }  // namespace sheerlap

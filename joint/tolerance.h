@@ -44,7 +44,7 @@ struct NominalBoat {
 ///            its errors: by under 0.003 mm where a hull of 6 m has shrunk by 6 mm
 /// @param joint    with its adhesive and its tolerance
 /// @param nominal  of this joint and perimeter
-/// @errors  at "tolerance.error[N]...": an error that the joint's shape does not allow;
+/// @errors  at "error[N]...": an error that the joint's shape does not allow;
 ///          at "spreader[N]...": as `seating`
 Result<Tolerance> tolerance(const Joint& joint,
                             const Perimeter& perimeter,

@@ -8,11 +8,12 @@
 namespace sheerlap {
 namespace {
 
-std::string amounts(const AdhesivePlan& plan) {
+/// @param middle  the name of the column between least and most
+std::string amounts(const AdhesivePlan& plan, const std::string& middle) {
   TextTable table;
   table.columns = {{{"for one boat"}, Align::Left},
                    {{"least"}},
-                   {{"nominal"}},
+                   {{middle}},
                    {{"most"}},
                    {{"unit"}, Align::Left}};
   const auto volume = [&](const char* name, Volume AdhesiveAmounts::*member) {
@@ -50,12 +51,15 @@ std::string heading(const Job& job, const NumberStyle& style) {
                                     ? decimals(area / 1e6, 3) + " m2"
                                     : decimals(area / (25.4 * 25.4), 0) + " sq in";
   return wrapped(fmt::format(
-      "{}. The bond band of the hull face is {}. Nominal is the joint as drawn; least "
-      "and most have the lip everywhere {} closer and further off, as a hull out of "
-      "shape has it. Volumes are in ml, as packs are sold. Laid includes {} % of the "
+      "{}. The bond band of the hull face is {}. {}; least and most have the lip "
+      "everywhere {} closer and further off, {}. Volumes are in ml, as packs are sold. "
+      "Laid includes {} % of the "
       "joint volume to squeeze out; waste is {} % of what is laid; each fresh nozzle "
       "loses {} ml; a pack gives {} ml.",
-      capitalised(adhesive.name), area_text, style.size_with_unit(Length::mm(1)),
+      capitalised(adhesive.name), area_text,
+      job.boat ? "Read is this boat as it was read" : "Nominal is the joint as drawn",
+      style.size_with_unit(Length::mm(1)),
+      job.boat ? "should the readings be off by that" : "as a hull out of shape has it",
       at_most_decimals(100 * adhesive.squeeze_out, 1),
       at_most_decimals(100 * adhesive.waste, 1),
       at_most_decimals(adhesive.nozzle_purge.in_ml(), 1),
@@ -113,7 +117,8 @@ std::string time_text(const TimePlan& time) {
 
 std::string adhesive_text(const Job& job, const NumberStyle& style) {
   const AdhesivePlan& plan = *job.adhesive;
-  return heading(job, style) + "\n" + amounts(plan) + "\n" + beads(job, style) + "\n" +
+  return heading(job, style) + "\n" + amounts(plan, job.boat ? "read" : "nominal") +
+         "\n" + beads(job, style) + "\n" +
          (plan.time ? "From the first mixed adhesive to the last fastener\n" +
                           time_text(*plan.time)
                     : wrapped("No time plan: it needs [shop] and the adhesive's "

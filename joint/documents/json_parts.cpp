@@ -17,12 +17,6 @@ Json numbers(const std::vector<Length>& lengths) {
   return list;
 }
 
-Json place_json(const GapAt& at) {
-  return {{"side", side_word(at.side)},
-          {"girth", number(at.girth)},
-          {"depth", number(at.depth)}};
-}
-
 Json amounts_json(const AdhesiveAmounts& amounts) {
   return {{"joint_volume", number(amounts.joint.in_ml())},
           {"bead_volume", number(amounts.bead.in_ml())},
@@ -133,6 +127,12 @@ Json number(Length length) { return number(length.in_mm()); }
 
 Json number(std::optional<Length> length) {
   return length ? number(*length) : Json(nullptr);
+}
+
+Json place_json(const GapAt& at) {
+  return {{"side", side_word(at.side)},
+          {"girth", number(at.girth)},
+          {"depth", number(at.depth)}};
 }
 
 Json entry_json(const Entry& entry) {

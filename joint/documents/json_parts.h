@@ -24,6 +24,8 @@ Json number(double value);
 Json number(std::optional<double> value);
 Json number(Length length);  ///< in mm
 Json number(std::optional<Length> length);
+/// Where a gap is.
+Json place_json(const GapAt& at);
 
 /// The parts of the result, as `result_json` puts them together.
 Json fit_json(const Fit& fit);

@@ -93,60 +93,68 @@ std::string findings(const RecordCharts& charts, const NumberStyle& style) {
   return text;
 }
 
-std::string correlation_text(const RecordCharts& charts) {
+std::string correlation_words(const RecordCharts& charts) {
   if (!charts.gap_and_litres)
-    return wrapped(
-        "Mean gap against litres used: not told, for want of four boats that differ in "
-        "both.");
+    return "Mean gap against litres used: not told, for want of four boats that differ "
+           "in both.";
   const Correlation& found = *charts.gap_and_litres;
   const bool told = found.low > 0 || found.high < 0;
-  return wrapped(fmt::format(
+  return fmt::format(
       "Mean gap against litres used, {} boats: r = {} (95 % interval {} to {}), {} "
       "litres for each mm of gap.{}",
       found.count, decimals(found.r, 2), decimals(found.low, 2),
       decimals(found.high, 2), decimals(found.slope, 2),
-      told ? "" : " The interval holds 0: the two are not seen to go together."));
+      told ? "" : " The interval holds 0: the two are not seen to go together.");
 }
 
-std::string limits_text(const RecordCharts& charts) {
+std::string limit_words(std::size_t base) {
+  return fmt::format(
+      "Limits: mean -+ {} times the mean moving range of the first {} boats with a "
+      "reading there (all of them where fewer than {}, and then the limits are rough); "
+      "moving range: {} times its mean; d2 = {} (ISO 7870-2, from memory, confirm).",
+      chart_factors::limit, base, boats_for_limits, chart_factors::range_limit,
+      chart_factors::d2);
+}
+
+std::string letter_words(std::size_t values) {
+  return fmt::format(
+      "Says: ! a gap beyond a limit, m a moving range beyond its limit, r {} or more "
+      "in "
+      "a row on one side of the mean, t {} or more in a row rising or falling "
+      "(Nelson's "
+      "tests 1, 2 and 3 of 1984, from memory, confirm), D a drift, S a step. Of {} "
+      "gaps "
+      "about {} are beyond a limit by chance.",
+      one_side_run, trend_run, values,
+      decimals(0.0027 * static_cast<double>(values), 0));
+}
+
+}  // namespace
+
+std::vector<std::string> chart_notes(const RecordCharts& charts) {
+  std::vector<std::string> notes{correlation_words(charts)};
+  if (charts.charts.empty()) return notes;
   std::size_t values = 0;
   std::size_t base = 0;
   for (const PlaceChart& chart : charts.charts) {
     values += chart.series.gaps_mm.size();
     base = std::max(base, chart.chart.base);
   }
-  return wrapped(fmt::format("Limits: mean -+ {} times the mean moving range of the "
-                             "first {} boats with "
-                             "a reading there (all of them where fewer than {}, and "
-                             "then the limits are "
-                             "rough); moving range: {} times its mean; d2 = {} (ISO "
-                             "7870-2, from memory, "
-                             "confirm).",
-                             chart_factors::limit, base, boats_for_limits,
-                             chart_factors::range_limit, chart_factors::d2)) +
-         wrapped(fmt::format(
-             "Says: ! a gap beyond a limit, m a moving range beyond its limit, r {} or "
-             "more in a row on one side of the mean, t {} or more in a row rising or "
-             "falling (Nelson's tests 1, 2 and 3 of 1984, from memory, confirm), D a "
-             "drift, S a step. Of {} gaps about {} are beyond a limit by chance.",
-             one_side_run, trend_run, values,
-             decimals(0.0027 * static_cast<double>(values), 0))) +
-         wrapped(fmt::format(
-             "D and S: told where the chance of one as large in a steady series is "
-             "below "
-             "{:.2g}, so that of steady records at most {} in 100 is told to change "
-             "(Student's t, gaps taken as independent and normal).",
-             charts.level, decimals(100 * false_alarms, 0))) +
-         wrapped(
-             "Cpk: to the nearer end of the adhesive's gap window, by the standard "
-             "deviation of all boats, drift and all; its interval is in charts.csv "
-             "and in the JSON.") +
-         wrapped(
-             "Blocks: from the lower to the upper limit, or as far as the gaps go; "
-             "neighbours together where there are many boats.");
+  notes.push_back(limit_words(base));
+  notes.push_back(letter_words(values));
+  notes.push_back(fmt::format(
+      "D and S: told where the chance of one as large in a steady series is below "
+      "{:.2g}, so that of steady records at most {} in 100 is told to change "
+      "(Student's t, gaps taken as independent and normal).",
+      charts.level, decimals(100 * false_alarms, 0)));
+  notes.push_back(
+      "Cpk: to the nearer end of the adhesive's gap window, by the standard deviation "
+      "of all boats, drift and all; its interval is in charts.csv and in the JSON.");
+  notes.push_back(
+      "Blocks: from the lower to the upper limit, or as far as the gaps go; neighbours "
+      "together where there are many boats.");
+  return notes;
 }
-
-}  // namespace
 
 std::string change_line(const RecordCharts& charts) {
   if (charts.charts.empty()) return "No chart: two boats read at one place are needed.";
@@ -179,8 +187,9 @@ std::string record_chart_text(const RecordCharts& charts, const NumberStyle& sty
         "\n" + wrapped(fmt::format("Of {} places and edges one boat only was read: no "
                                    "chart.",
                                    charts.too_short));
-  text += "\n" + correlation_text(charts);
-  if (!charts.charts.empty()) text += "\n" + limits_text(charts);
+  const auto notes = chart_notes(charts);
+  for (std::size_t i = 0; i < notes.size(); ++i)
+    text += (i < 2 ? "\n" : "") + wrapped(notes[i]);
   return text;
 }
 

@@ -1,8 +1,12 @@
 #include "joint/documents/report.h"
 
+#include <fmt/format.h>
+
 #include <cassert>
 
 #include "joint/documents/adhesive_text.h"
+#include "joint/documents/boat_text.h"
+#include "joint/documents/boat_words.h"
 #include "joint/documents/check_text.h"
 #include "joint/documents/csv_files.h"
 #include "joint/documents/explain_text.h"
@@ -19,6 +23,7 @@
 #include "joint/documents/strength_text.h"
 #include "joint/documents/summary_text.h"
 #include "joint/documents/text_table.h"
+#include "joint/documents/tolerance_text.h"
 
 namespace sheerlap {
 namespace {
@@ -82,13 +87,13 @@ std::vector<std::string> parts_of(Subject subject) {
     case Subject::Input:
       return {"perimeter"};
     case Subject::Fit:
-      return {"perimeter", "fit", "entry"};
+      return {"perimeter", "boat", "fit", "entry", "seating"};
     case Subject::Adhesive:
-      return {"adhesive"};
+      return {"boat", "adhesive"};
     case Subject::Layout:
       return {"perimeter", "layout"};
     case Subject::Schedule:
-      return {"schedule", "setting_out", "jigs"};
+      return {"boat", "schedule", "setting_out", "jigs"};
     case Subject::Jigs:
       return {"jigs"};
     case Subject::Strength:
@@ -101,12 +106,29 @@ std::vector<std::string> parts_of(Subject subject) {
   return {""};
 }
 
-/// The workings behind a report.
-Explanations reasons_behind(Subject subject, const Job& job) {
+/// The place in the result of the correction that a report explains: the first that one
+/// reading gives. The others are had likewise, each from its own line.
+std::string told_correction(const Boat& boat) {
+  std::size_t number = 0;
+  for (const SideCorrections& side : boat.corrections)
+    for (const GapCorrection& correction : side.at) {
+      if (correction.readings.size() == 1)
+        return fmt::format("boat.corrections.{}.", number);
+      ++number;
+    }
+  return "boat.corrections.0.";
+}
+
+/// The workings behind some parts of the result.
+Explanations reasons_behind(const std::vector<std::string>& parts, const Job& job) {
   Explanations behind;
-  for (const std::string& part : parts_of(subject))
-    for (const Explanation& one : job.reasons)
-      if (one.figure.starts_with(part)) behind.push_back(one);
+  const std::string told = job.boat ? told_correction(*job.boat) : "";
+  for (const std::string& part : parts)
+    for (const Explanation& one : job.reasons) {
+      const bool repeats =
+          one.figure.starts_with("boat.corrections.") && !one.figure.starts_with(told);
+      if (one.figure.starts_with(part) && !repeats) behind.push_back(one);
+    }
   return behind;
 }
 
@@ -120,7 +142,8 @@ std::string reasons_text(const Explanations& reasons,
 }
 
 std::string heading(const std::string& name, const Job& job, const ReportStyle& style) {
-  std::string text = wrapped(job.joint.title + ": " + name);
+  const std::string whose = job.boat ? ", " + boat_name(*job.boat) : "";
+  std::string text = wrapped(job.joint.title + ": " + name + whose);
   if (style.date) text += *style.date + "\n";
   return text + verdict_line(job.checks) + "\n";
 }
@@ -136,11 +159,12 @@ std::string joined(std::string heading, const std::vector<std::string>& parts) {
 
 std::string report(Subject subject, const Job& job, const ReportStyle& style) {
   const NumberStyle numbers(style.unit, job.joint.layout.round_to);
-  return joined(
-      heading(name_of(subject), job, style),
-      {body_of(subject, job, numbers, style.origin), check_list(job.checks, numbers),
-       default_list(job.joint, numbers),
-       reasons_text(reasons_behind(subject, job), job, style), caution_list()});
+  return joined(heading(name_of(subject), job, style),
+                {job.boat ? boat_text(job, numbers) : "",
+                 body_of(subject, job, numbers, style.origin),
+                 check_list(job.checks, numbers), default_list(job.joint, numbers),
+                 reasons_text(reasons_behind(parts_of(subject), job), job, style),
+                 caution_list()});
 }
 
 std::string hole_report(const std::string& mark,
@@ -159,6 +183,15 @@ std::string options_report(const Candidates& candidates,
   const NumberStyle numbers(style.unit, job.joint.layout.round_to);
   return joined(heading("fasteners and adhesives to choose from", job, style),
                 {options_text(candidates, job.joint, numbers), caution_list()});
+}
+
+std::string tolerance_report(const ToleranceJob& job, const ReportStyle& style) {
+  const NumberStyle numbers(style.unit, job.job.joint.layout.round_to);
+  return joined(heading("how many boats in a hundred will fit", job.job, style),
+                {tolerance_text(job, numbers), check_list(job.job.checks, numbers),
+                 default_list(job.job.joint, numbers),
+                 reasons_text(reasons_behind({"tolerance"}, job.job), job.job, style),
+                 caution_list()});
 }
 
 std::vector<Document> documents(const Job& job, const ReportStyle& style) {

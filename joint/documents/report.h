@@ -11,6 +11,8 @@
 
 namespace sheerlap {
 
+struct ToleranceJob;
+
 /// What a report is about; a job must hold what its subject needs.
 enum class Subject {
   Input,
@@ -48,6 +50,9 @@ std::string hole_report(const std::string& mark,
 std::string options_report(const Candidates& candidates,
                            const Job& job,
                            const ReportStyle& style);
+
+/// How many boats in a hundred will fit.
+std::string tolerance_report(const ToleranceJob& job, const ReportStyle& style);
 
 /// A file of a job.
 struct Document {

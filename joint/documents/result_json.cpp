@@ -2,9 +2,11 @@
 
 #include <cmath>
 
+#include "joint/documents/boat_json.h"
 #include "joint/documents/jig_json.h"
 #include "joint/documents/json_parts.h"
 #include "joint/documents/result_object.h"
+#include "joint/documents/seating_json.h"
 #include "joint/documents/strength_json.h"
 #include "joint/documents/wording.h"
 
@@ -52,8 +54,12 @@ Json result_object(const Job& job, const OriginWords& words_of) {
               {"title", job.joint.title},
               {"defaults", defaults_json(job.joint)},
               {"perimeter", perimeter_json(job.perimeter)}};
+  if (job.boat) result["boat"] = boat_json(*job.boat);
   if (job.fit) result["fit"] = fit_json(*job.fit);
-  if (job.fit) result["entry"] = entry_json(job.fit->entry);
+  if (job.going_on) {
+    result["entry"] = entry_json(*job.fit, job.joint, *job.going_on);
+    result["seating"] = seating_json(job.going_on->seating);
+  }
   if (job.adhesive) result["adhesive"] = adhesive_json(*job.adhesive);
   if (job.layout) result["layout"] = layout_json(*job.layout);
   if (job.schedule) {

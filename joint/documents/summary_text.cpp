@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "joint/documents/perimeter_text.h"
+#include "joint/documents/seating_words.h"
 #include "joint/documents/strength_text.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
@@ -110,6 +111,7 @@ std::string summary_text(const Job& job, const NumberStyle& style) {
   TextTable table;
   table.columns = {{{"part"}, Align::Left}, {{"in short"}, Align::Left}};
   if (job.fit) table.rows.push_back({"fit", fit_words(*job.fit, style)});
+  if (job.going_on) table.rows.push_back({"seating", seating_in_short(job, style)});
   if (job.layout) table.rows.push_back({"layout", layout_words(job, style)});
   if (job.schedule)
     table.rows.push_back(

@@ -47,6 +47,8 @@ std::string word_of(CheckState state) {
   return "";
 }
 
+std::string word_of(FirstEnd end) { return end == FirstEnd::Bow ? "bow" : "stern"; }
+
 std::string word_of(FastenerKind kind) {
   switch (kind) {
     case FastenerKind::TappingScrew:

@@ -18,6 +18,9 @@ std::string word_of(SideEnd end);
 /// "pass", "warn" or "fail".
 std::string word_of(CheckState state);
 
+/// "bow" or "stern".
+std::string word_of(FirstEnd end);
+
 /// "tapping screw", "bolt" or "blind rivet".
 std::string word_of(FastenerKind kind);
 

@@ -10,6 +10,7 @@
 #include "joint/documents/wording.h"
 #include "joint/sheets/html_text.h"
 #include "joint/sheets/joint_page_beads.h"
+#include "joint/sheets/joint_page_boats.h"
 #include "joint/sheets/joint_page_charts.h"
 #include "joint/sheets/joint_page_data.h"
 #include "joint/sheets/joint_page_files.h"
@@ -47,11 +48,11 @@ std::string head(const Job& job, const SheetStyle& style) {
       "http-equiv=\"Content-Security-Policy\" content=\"{}\">\n<meta name=\"viewport\" "
       "content=\"width=device-width, initial-scale=1\">\n<link rel=\"icon\" "
       "href=\"data:,\">\n<title>{}: the "
-      "joint</title>\n<style>\n{}{}{}</style>\n<style "
+      "joint</title>\n<style>\n{}{}{}{}</style>\n<style "
       "id=\"paper-hull\">@page {{ @bottom-center {{ content: \"hull number "
       "________________\"; font: 7.5pt sans-serif; }} }}</style>\n</head>\n",
       content_policy, html_text(job.joint.title), joint_page_css,
-      joint_page_strength_css, paper_rules(job, style));
+      joint_page_strength_css, joint_page_boats_css, paper_rules(job, style));
 }
 
 std::string header(const Job& job, const SheetStyle& style) {
@@ -65,7 +66,8 @@ std::string header(const Job& job, const SheetStyle& style) {
           ? "<p class=\"date\">" + html_text(*style.report.date) + "</p>\n"
           : "",
       kind, html_text(verdict_line(job.checks)),
-      fmt::format(fmt::runtime(page_links), job.strength ? strength_link : ""));
+      fmt::format(fmt::runtime(page_links), job.strength ? strength_link : "",
+                  style.record ? boats_link : ""));
 }
 
 std::string plan_section(const Job& job,
@@ -166,7 +168,9 @@ Result<std::string> joint_page(const Job& job, const SheetStyle& style) {
   html += "<div class=\"beside\">\n" + chart_section(job, holes, numbers);
   html += fmt::format(fmt::runtime(hole_panel), numbers.unit_name()) + "</div>\n";
   html += strength_section(job, numbers, style.report.origin);
-  html += schedule_section(job, holes, numbers) + "</main>\n" + std::string(chosen_bar);
+  html += schedule_section(job, holes, numbers);
+  if (style.record) html += boats_section(*style.record, numbers);
+  html += "</main>\n" + std::string(chosen_bar);
   return html + scripts(page_data(job, holes, numbers)) + "</body>\n</html>\n";
 }
 

@@ -14,6 +14,7 @@ extern const std::string_view joint_page_reading_js;
 extern const std::string_view joint_page_filter_js;
 extern const std::string_view joint_page_controls_js;
 extern const std::string_view joint_page_strength_css;
+extern const std::string_view joint_page_boats_css;
 extern const std::string_view joint_page_strength_js;
 
 }  // namespace sheerlap

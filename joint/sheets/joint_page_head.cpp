@@ -7,6 +7,7 @@
 
 #include "joint/documents/cautions.h"
 #include "joint/documents/check_text.h"
+#include "joint/documents/seating_words.h"
 #include "joint/documents/wording.h"
 #include "joint/fit_reach.h"
 #include "joint/sheets/html_text.h"
@@ -87,6 +88,15 @@ std::vector<std::string> bad_runs(const Fit& fit, const NumberStyle& style) {
   return runs;
 }
 
+/// What a builder does to set the lid on the box.
+std::string to_do(const Job& job, const NumberStyle& style) {
+  if (!job.going_on) return "";
+  std::string list;
+  for (const std::string& step : seating_steps(job, style))
+    list += item("", html_text(step));
+  return "<p>To set the lid on the box:</p>\n<ol>\n" + list + "</ol>\n";
+}
+
 std::string fit_words(const Job& job, const NumberStyle& style) {
   if (!job.fit)
     return "<p>Not worked out: the joint file has no adhesive to take a gap window "
@@ -99,7 +109,7 @@ std::string fit_words(const Job& job, const NumberStyle& style) {
     list += item("", html_text(runs[i]));
   if (bad > most) list += item("", fmt::format("and {} stretches more", bad - most));
   return fmt::format("<p>{}</p>\n", html_text(fit_opening(job, bad, style))) +
-         (list.empty() ? "" : "<ul>\n" + list + "</ul>\n");
+         (list.empty() ? "" : "<ul>\n" + list + "</ul>\n") + to_do(job, style);
 }
 
 std::string surfaces(const Job& job, const NumberStyle& style) {

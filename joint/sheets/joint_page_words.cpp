@@ -9,7 +9,7 @@ const char* const page_links = R"html(<nav aria-label="On this page">
 <a href="#charts">Gap and beads</a>
 <a href="#hole" class="scripted">Chosen hole</a>
 {}<a href="#schedule">Drilling schedule</a>
-</nav>
+{}</nav>
 )html";
 
 const char* const hull_controls = R"html(<section id="hull" aria-labelledby="hull-name">
@@ -129,6 +129,8 @@ const char* const chosen_bar =
 )html";
 
 const char* const strength_link = "<a href=\"#strength\">Strength</a>\n";
+
+const char* const boats_link = "<a href=\"#boats\">Boats built</a>\n";
 
 const char* const strength_start =
     R"html(<section id="strength" aria-labelledby="strength-name">

@@ -17,6 +17,7 @@ extern const char* const filter_middle;  ///< up to the options of the jigs
 extern const char* const filter_end;
 extern const char* const chosen_bar;
 extern const char* const strength_link;
+extern const char* const boats_link;
 extern const char* const strength_start;  ///< the section's head
 extern const char* const strength_hint;
 extern const char* const use_legend;

@@ -3,6 +3,7 @@
 #include <string>
 
 #include "joint/documents/report.h"
+#include "joint/records/record_charts.h"
 
 namespace sheerlap {
 
@@ -10,10 +11,11 @@ namespace sheerlap {
 /// (ASME Y14.1).
 enum class Paper { A4, Letter };
 
-/// How sheets are drawn and written.
+/// How sheets are drawn and written, and what stands on them beside the job.
 struct SheetStyle {
   ReportStyle report;  ///< unit and date
   Paper paper = Paper::A4;
+  const RecordCharts* record = nullptr;  ///< of the boats built, if there is one
 };
 
 }  // namespace sheerlap

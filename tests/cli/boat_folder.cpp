@@ -233,6 +233,25 @@ modulus = 3000
 shear_modulus = 1100
 shear_strength = 18
 peel_strength = 9
+
+[entry]
+first = "stern"
+angle = 5
+
+[[beam_reading]]
+x = 2000
+mould = 2000
+free = 2010
+held = 2001
+
+[[beam_reading]]
+x = 3000
+mould = 1900
+free = 1896
+
+[[spreader]]
+x = 2100
+most = 12
 )";
 
 const std::string strength_joint_text = [] {

@@ -45,11 +45,12 @@ BOOST_AUTO_TEST_CASE(a_new_joint_reads_and_uses_no_default) {
   BOOST_TEST(file->joint.sheer.rows.size() == 23u);
   BOOST_TEST(file->joint.adhesive.has_value());
   BOOST_TEST(!file->joint.loads.has_value());  // they stand behind #: for the user
+  BOOST_TEST(!file->joint.tolerance.has_value());
   BOOST_TEST(file->joint.shop.has_value());
   BOOST_TEST(file->joint.order.has_value());
 }
 
-BOOST_AUTO_TEST_CASE(what_a_new_joint_holds_back_for_the_strength_is_right_too) {
+BOOST_AUTO_TEST_CASE(what_a_new_joint_holds_back_is_right_too) {
   const BoatFolder folder;
   BOOST_TEST_REQUIRE(write_new_joint(folder.path()).has_value());
   std::string text = folder.text("joint.toml");
@@ -62,6 +63,12 @@ BOOST_AUTO_TEST_CASE(what_a_new_joint_holds_back_for_the_strength_is_right_too) 
   BOOST_REQUIRE_MESSAGE(job.has_value(), job.error().front().message);
   BOOST_TEST_REQUIRE(job->strength.has_value());
   BOOST_TEST(job->strength->fasteners.rows.size() == job->layout->count);
+  BOOST_TEST_REQUIRE(job->going_on.has_value());
+  BOOST_TEST(job->going_on->turned.has_value());
+  BOOST_TEST(job->going_on->seating.readings.size() == 1u);
+  BOOST_TEST(job->going_on->seating.squeezes.size() == 1u);
+  BOOST_TEST_REQUIRE(file->joint.tolerance.has_value());
+  BOOST_TEST(file->joint.tolerance->errors.size() == 4u);
 }
 
 BOOST_AUTO_TEST_CASE(a_new_joint_is_fair_and_no_check_of_it_fails) {

@@ -55,6 +55,20 @@ BOOST_AUTO_TEST_CASE(a_keep_out_on_both_sides_stands_where_one_on_port_does) {
              "this [[keepout]] stands where number 1 of them does: leave one out");
 }
 
+BOOST_AUTO_TEST_CASE(the_limits_of_readings_leave_a_gap_between_them) {
+  Joint joint = sound_joint();  // the adhesive's window is 1 to 8 mm
+  joint.reading_limits.gap_min = Length::mm(8);
+  BOOST_TEST(message_of(joint) ==
+             "[readings] gap_max is 8 mm (from [adhesive]) and gap_min 8 mm: gap_max "
+             "is the larger");
+  joint.reading_limits.gap_max = Length::mm(9);
+  BOOST_TEST(contradictions(joint, LengthUnit::Millimetres).size() == 0u);
+  joint.adhesive.reset();
+  joint.reading_limits.gap_max = Length::mm(2);
+  BOOST_TEST(message_of(joint) ==
+             "[readings] gap_max is 2 mm and gap_min 8 mm: gap_max is the larger");
+}
+
 BOOST_AUTO_TEST_CASE(a_rule_by_length_needs_the_length) {
   Joint joint = sound_joint();
   joint.strength.rules = {"deck_to_hull_by_length"};

@@ -36,6 +36,12 @@ BOOST_AUTO_TEST_CASE(parallel_faces_have_one_gap_all_round) {
   for (const FitRun& run : fit.runs) BOOST_TEST((run.verdict == FitVerdict::Good));
 }
 
+BOOST_AUTO_TEST_CASE(of_a_runs_places_that_are_alike_the_first_is_named) {
+  // derived: all have 3 mm, so that rounding is all there is to choose by
+  for (const FitRun& run : fit_of(box_joint(4000, 2000, {})).runs)
+    BOOST_TEST((run.worst.girth == run.from));
+}
+
 BOOST_AUTO_TEST_CASE(a_gap_is_square_to_a_flared_hull) {
   // derived: hull leans in by 5 over 50 (slope 0.1), lip parallel to it 3 mm further
   // out, level: square to the hull the gap is 3 cos(atan 0.1) all the way down

@@ -135,6 +135,14 @@ BOOST_AUTO_TEST_CASE(a_hull_that_opened_is_squeezed_back_to_its_mould) {
   BOOST_TEST(std::abs(found.squeezes[0].amount.in_mm() - 9) < 1e-6);
   BOOST_TEST(std::abs(found.margin.in_mm() - 2) < 1e-6);
   BOOST_TEST((found.checks.front().state == CheckState::Pass));
+  BOOST_TEST(found.squeezes[0].to_mould.in_mm() == 9,
+             boost::test_tools::tolerance(1e-12));
+  BOOST_TEST(found.squeezes[0].limit_price == 0);
+  BOOST_TEST_REQUIRE(found.readings.size() == 1u);
+  BOOST_TEST(std::abs(found.readings[0].seated.in_mm()) < 1e-6);
+  BOOST_TEST(found.seated.least.gap.in_mm() == 3, boost::test_tools::tolerance(1e-6));
+  BOOST_TEST(found.seated.greatest.gap.in_mm() == 3,
+             boost::test_tools::tolerance(1e-6));
   // derived: free, the sides have gone 9 out under a lip 3 off; held 1 out
   BOOST_TEST_REQUIRE(found.free.has_value());
   BOOST_TEST(found.free->least.gap.in_mm() == -6, boost::test_tools::tolerance(1e-6));
@@ -154,6 +162,31 @@ BOOST_AUTO_TEST_CASE(a_spreader_goes_no_further_than_it_may) {
   BOOST_TEST(found.squeezes[0].amount.in_mm() == 5, boost::test_tools::tolerance(1e-9));
   BOOST_TEST(found.margin.in_mm() == -2, boost::test_tools::tolerance(1e-6));
   BOOST_TEST((found.checks.front().state == CheckState::Fail));
+  // derived: the worst gap is at the spreader, upright, and grows with the squeeze
+  BOOST_TEST(found.squeezes[0].limit_price == 1, boost::test_tools::tolerance(1e-4));
+}
+
+BOOST_AUTO_TEST_CASE(a_gap_gains_the_margin_its_price_says_when_it_is_mended) {
+  // property: the prices of the gaps that hold a seating add up to 1, and a gap window
+  // wider by a little at its least end gains the prices of the gaps held there
+  Joint joint = with_uneven_offsets(example_joint(small_boat(), {}));
+  joint.sheer.rows[5].offsets.lip_low = Length::mm(9);
+  const Perimeter boat = perimeter_of(joint);
+  const Seating found = seating_of(joint, boat);
+  BOOST_TEST_REQUIRE(found.contacts.size() >= 2u);
+  double all = 0, least = 0;
+  for (const HoldingGap& gap : found.contacts) {
+    BOOST_TEST(gap.price > 0);
+    all += gap.price;
+    if (gap.tight) least += gap.price;
+  }
+  BOOST_TEST(all == 1, boost::test_tools::tolerance(1e-6));
+  constexpr double more_mm = 0.01;
+  joint.adhesive->gap_min = joint.adhesive->gap_min - Length::mm(more_mm);
+  const Seating wider = seating_of(joint, boat);
+  // the gaps' slopes change by about 1e-3 of themselves over the move
+  BOOST_TEST((wider.margin - found.margin).in_mm() == least * more_mm,
+             boost::test_tools::tolerance(1e-2));
 }
 
 BOOST_AUTO_TEST_CASE(slopes_of_the_gap_are_those_of_its_differences) {

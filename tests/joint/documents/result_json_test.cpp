@@ -37,12 +37,13 @@ BOOST_AUTO_TEST_SUITE(result_json_suite)
 
 BOOST_AUTO_TEST_CASE(the_keys_of_each_part_keep_their_order) {
   const Json result = sample();
-  BOOST_TEST(keys(result) ==
-             "format,title,defaults,perimeter,fit,entry,adhesive,layout,schedule,"
-             "schedule_checks,jigs,schedule_datums,setting_out,order,order_allowances,"
-             "order_shelf,"
-             "order_total,"
-             "order_per_boat,strength,explain,checks");
+  BOOST_TEST(
+      keys(result) ==
+      "format,title,defaults,perimeter,fit,entry,seating,adhesive,layout,schedule,"
+      "schedule_checks,jigs,schedule_datums,setting_out,order,order_allowances,"
+      "order_shelf,"
+      "order_total,"
+      "order_per_boat,strength,explain,checks");
   BOOST_TEST(keys(result["defaults"][0]) == "key,value,why");
   BOOST_TEST(keys(result["perimeter"]) == "sheer_length,drill_line_length,sides");
   BOOST_TEST(keys(result["perimeter"]["sides"][0]) ==
@@ -106,9 +107,30 @@ BOOST_AUTO_TEST_CASE(workings_say_where_their_numbers_are_from) {
              "letters,what,value,unit,formula,numbers,source,validity");
 }
 
+BOOST_AUTO_TEST_CASE(the_keys_of_entry_and_seating_keep_their_order) {
+  const Json result = sample();
+  const Json& entry = result["entry"];
+  BOOST_TEST(keys(entry) == "worst,height,side,girth,squeeze,lead_in,turned");
+  BOOST_TEST(keys(entry["turned"]) ==
+             "first,angle,worst,height,at_angle,side,girth,low_edge,squeeze,lead_in");
+  BOOST_TEST(keys(entry["turned"]["low_edge"]) == "worst,height,at_angle,side,girth");
+  const Json& seating = result["seating"];
+  BOOST_TEST(keys(seating) ==
+             "dx,dy,turn,squeeze,margin,side,girth,depth,gap,as_drawn,gain_left,at_bow,"
+             "at_stern,pivot,contacts,readings,free,held,seated");
+  BOOST_TEST(keys(seating["squeeze"][0]) == "at,amount,limit,to_mould,limit_price");
+  BOOST_TEST(keys(seating["contacts"][0]) == "side,girth,depth,gap,holds,price");
+  BOOST_TEST(keys(seating["readings"][0]) == "at,free,held,seated");
+  BOOST_TEST(keys(seating["free"]) == "gap_min,gap_max,gap_min_at,gap_max_at");
+  BOOST_TEST(seating["contacts"][1]["holds"] == "gap_max");
+  BOOST_TEST(seating["readings"][1]["held"].is_null());
+  BOOST_TEST(entry["turned"]["first"] == "bow");
+}
+
 BOOST_AUTO_TEST_CASE(parts_that_were_not_worked_out_are_left_out) {
   Job job = sample_job();
   job.fit.reset();
+  job.going_on.reset();
   job.adhesive.reset();
   job.layout.reset();
   job.schedule.reset();
@@ -133,6 +155,19 @@ BOOST_AUTO_TEST_CASE(what_does_not_apply_is_null) {
   BOOST_TEST(result["schedule"][5]["lip_depth"].is_null());
   BOOST_TEST(result["order"][1]["price"].is_null());
   BOOST_TEST(result["checks"][2]["limit"].is_null());
+}
+
+BOOST_AUTO_TEST_CASE(a_lid_that_is_not_turned_and_no_squeeze_lets_pass_has_nulls) {
+  Job job = sample_job();
+  job.going_on->turned.reset();
+  job.going_on->straight.squeeze.reset();
+  job.going_on->seating.free.reset();
+  job.going_on->seating.held.reset();
+  const Json result = Json::parse(result_json(job));
+  BOOST_TEST(result["entry"]["turned"].is_null());
+  BOOST_TEST(result["entry"]["squeeze"].is_null());
+  BOOST_TEST(result["seating"]["free"].is_null());
+  BOOST_TEST(result["seating"]["held"].is_null());
 }
 
 BOOST_AUTO_TEST_CASE(words_are_those_of_the_result) {

@@ -34,6 +34,13 @@ Joint sample_joint() {
   joint.order.emplace();
   joint.order->boats = 120;
   joint.loads = sample_loads();
+  joint.turned_entry = TurnedEntry{FirstEnd::Bow, Angle::degrees(4)};
+  joint.seating.readings = {
+      {Length::mm(2560), "", Length::mm(2216), Length::mm(2231), Length::mm(2219)},
+      {Length(), "12", Length::mm(2416), Length::mm(2394), std::nullopt}};
+  joint.seating.readings[1].x.reset();
+  joint.seating.spreaders = {{Length::mm(2560), Length::mm(8)},
+                             {Length::mm(4480), Length::mm(10)}};
   joint.defaults = {{"jig.bush", "8 mm", "a usual bush"}};
   return joint;
 }
@@ -70,6 +77,46 @@ Fit sample_fit() {
                    Length::mm(50),
                    {Length::mm(2.1), Length::mm(3), Length::mm(3.9)}}};
   return fit;
+}
+
+/// A lid that clashes coming straight down, is turned down, and then moved on a hull
+/// that is squeezed.
+GoingOn sample_going_on() {
+  GoingOn going_on;
+  const EntryClearance clash{Length::mm(-0.4), Length::mm(50), Angle(),
+                             SideName::Starboard, Length::mm(2500.4)};
+  going_on.straight = {clash, clash, Length::mm(0.4), Length::mm(0.4)};
+  EntryClearance clear = clash;
+  clear.worst = Length::mm(0.25);
+  clear.angle = Angle::degrees(1.5);
+  going_on.turned = EntryPath{clear, clear, Length(), Length()};
+  Seating& seating = going_on.seating;
+  seating.dx = Length::mm(1);
+  seating.dy = Length::mm(-0.5);
+  seating.turn = Angle::degrees(0.03);
+  seating.pivot = {3200, 0};
+  seating.reach = Length::mm(3200);
+  seating.at_bow = Length::mm(-2.2);
+  seating.at_stern = Length::mm(1.2);
+  seating.squeezes = {
+      {Length::mm(2560), Length::mm(6), Length::mm(8), Length::mm(9), 0},
+      {Length::mm(4480), Length::mm(-10), Length::mm(10), Length::mm(-11), 0.25}};
+  seating.margin = Length::mm(0.3);
+  seating.worst = {Length::mm(1.3), SideName::Starboard, Length::mm(2310), Length()};
+  seating.as_drawn = Length::mm(-0.4);
+  seating.seated = {seating.worst,
+                    {Length::mm(7.7), SideName::Port, Length::mm(411), Length::mm(50)}};
+  seating.contacts = {{seating.worst, true, 0.75},
+                      {seating.seated.greatest, false, 0.25}};
+  seating.gain_left = Length::mm(1e-9);
+  seating.readings = {
+      {{Length::mm(2560), Length::mm(7.5), Length::mm(1.5)}, Length::mm(1.5)},
+      {{Length::mm(4480), Length::mm(-11), std::nullopt}, Length::mm(-1)}};
+  seating.free =
+      HullShapeFit{{Length::mm(-4.5), SideName::Starboard, Length::mm(2310), Length()},
+                   {Length::mm(14), SideName::Port, Length::mm(4600), Length::mm(50)}};
+  seating.held = seating.seated;
+  return going_on;
 }
 
 Layout sample_layout() {
@@ -176,6 +223,7 @@ Job sample_job() {
   job.joint = sample_joint();
   job.perimeter = sample_perimeter();
   job.fit = sample_fit();
+  job.going_on = sample_going_on();
   job.layout = sample_layout();
   job.schedule = sample_schedule();
   job.adhesive = sample_adhesive();

@@ -191,14 +191,24 @@ def changed(text, changes):
     return text
 
 
-def result_of(program, boat, folder):
+def result_of(program, command, folder):
     run = subprocess.run(
-        [program, "job", str(boat), "--json"],
+        [program, *command, "--json"],
         cwd=folder, capture_output=True, text=True, timeout=60, check=False,
     )
     if run.returncode > 1:
-        sys.exit(f"{boat}: {run.stderr}")
+        sys.exit(f"{command}: {run.stderr}")
     return json.loads(run.stdout)
+
+
+def runs_of(fixtures, folder):
+    """The commands that are tried, by name: all boats, and one boat as it was read."""
+    for name, boat in boats_of(fixtures, folder):
+        yield name, ["job", str(boat)]
+    demo = fixtures / "demo-640"
+    for command in ("fit", "adhesive", "schedule"):
+        yield f"{command} of a boat as read", [
+            command, str(demo / "joint.toml"), "--readings", str(demo / "hull-31.csv")]
 
 
 def boats_of(fixtures, folder):
@@ -225,8 +235,8 @@ def main():
     worked_steps = solved = 0
     found = []
     with tempfile.TemporaryDirectory() as folder:
-        for name, boat in boats_of(fixtures, folder):
-            explanations = result_of(program, boat, folder).get("explain", [])
+        for name, command in runs_of(fixtures, folder):
+            explanations = result_of(program, command, folder).get("explain", [])
             formulas = [step["formula"] for one in explanations for step in one["steps"]
                         if "formula" in step]
             worked_steps += len(formulas)

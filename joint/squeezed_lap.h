@@ -12,14 +12,14 @@
 namespace sheerlap {
 
 /// Points of the hull face, with what a squeeze at each spreader does to them.
-class LapPoints {
+class SqueezedLap {
  public:
   /// @param perimeter  referred to
   /// @param free       the hull's free shape, referred to
   /// @errors  at "spreader[N].x": a place that is not on both sides, or is given twice
-  static Result<LapPoints> with(const std::vector<Spreader>& spreaders,
-                                const Perimeter& perimeter,
-                                const HullMovement& free);
+  static Result<SqueezedLap> with(const std::vector<Spreader>& spreaders,
+                                  const Perimeter& perimeter,
+                                  const HullMovement& free);
 
   /// @param profile  of this side
   /// @param place    of the sheer, in one of the side's spans
@@ -29,7 +29,7 @@ class LapPoints {
               double depth_mm) const;
 
  private:
-  LapPoints(const Perimeter& perimeter, const HullMovement& free)
+  SqueezedLap(const Perimeter& perimeter, const HullMovement& free)
       : perimeter_(&perimeter), free_(&free) {}
 
   const Perimeter* perimeter_;

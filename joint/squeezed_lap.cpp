@@ -1,4 +1,4 @@
-#include "joint/lap_points.h"
+#include "joint/squeezed_lap.h"
 
 #include <fmt/format.h>
 
@@ -7,10 +7,10 @@
 
 namespace sheerlap {
 
-Result<LapPoints> LapPoints::with(const std::vector<Spreader>& spreaders,
-                                  const Perimeter& perimeter,
-                                  const HullMovement& free) {
-  LapPoints points(perimeter, free);
+Result<SqueezedLap> SqueezedLap::with(const std::vector<Spreader>& spreaders,
+                                      const Perimeter& perimeter,
+                                      const HullMovement& free) {
+  SqueezedLap points(perimeter, free);
   for (std::size_t j = 0; j < spreaders.size(); ++j) {
     std::vector<HullPush> pushes;
     for (std::size_t k = 0; k < spreaders.size(); ++k)
@@ -23,19 +23,22 @@ Result<LapPoints> LapPoints::with(const std::vector<Spreader>& spreaders,
   return points;
 }
 
-LapPoint LapPoints::at(const PerimeterSide& side,
-                       const GapProfile& profile,
-                       Place place,
-                       double depth_mm) const {
+LapPoint SqueezedLap::at(const PerimeterSide& side,
+                         const GapProfile& profile,
+                         Place place,
+                         double depth_mm) const {
   LapPoint point;
   point.side = side.name;
   point.girth = side.sheer.girth_at(place);
   point.place = profile.hull_place(place, depth_mm);
   point.depth_mm = depth_mm;
   point.hull = perimeter_->hull->at(point.place, depth_mm);
-  point.free = free_->at(side, point.place);
+  // a mitre measures the hull elsewhere
+  const bool here = point.place.span == place.span && point.place.u_mm == place.u_mm;
+  const Length moved = here ? point.girth : side.sheer.girth_at(point.place);
+  point.free = free_->at(side, point.place, moved);
   for (const HullMovement& influence : influences_)
-    point.squeezed.push_back(influence.at(side, point.place));
+    point.squeezed.push_back(influence.at(side, point.place, moved));
   return point;
 }
 

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+
+#include "geometry/result.h"
+
+namespace sheerlap {
+
+/// The options of `tolerance` as they are written.
+struct RawToleranceOptions {
+  std::optional<std::string> boats, seed, threads;
+};
+
+/// What they ask for in place of the joint file's and the machine's own.
+struct ToleranceOptions {
+  std::optional<std::size_t> boats;
+  std::optional<std::size_t> seed;
+  std::optional<std::size_t> threads;
+};
+
+/// The options, understood.
+///
+/// @param wanted  whether the command is `tolerance`; any other takes none of them
+/// @param errors  gets what is wrong
+ToleranceOptions judge_tolerance(const RawToleranceOptions& raw,
+                                 bool wanted,
+                                 Errors& errors);
+
+}  // namespace sheerlap

@@ -1,0 +1,34 @@
+#pragma once
+
+#include <string>
+
+#include "joint/boat.h"
+#include "joint/documents/number_style.h"
+
+namespace sheerlap {
+
+/// "read", "held" or "unread".
+std::string word_of(Known known);
+
+/// "tight", "wide", "step" or "no fastener".
+std::string word_of(OutKind kind);
+
+/// "grind", "build up", "longer fastener", "seat again", "read again" or "ask".
+std::string word_of(Disposition disposition);
+
+/// "NC3".
+std::string name_of(const NonConformance& out);
+
+/// How far it is out: below or over the limit.
+Length out_by(const NonConformance& out);
+
+/// Whose boat a report is about: "the boat of hull-12.csv, read held".
+std::string boat_name(const Boat& boat);
+
+/// What is out, where, and by how much, in a sentence.
+std::string out_words(const NonConformance& out, const NumberStyle& style);
+
+/// What the yard may do about it, in words: "grind 0.4 mm off; ...".
+std::string disposition_words(const NonConformance& out, const NumberStyle& style);
+
+}  // namespace sheerlap

@@ -1,0 +1,14 @@
+#pragma once
+
+#include "joint/documents/json_parts.h"
+#include "joint/going_on.h"
+
+namespace sheerlap {
+
+/// The lid's ways down: `entry`, with what the joint file asks for beside the way
+/// straight down.
+Json entry_json(const Fit& fit, const Joint& joint, const GoingOn& going_on);
+
+Json seating_json(const Seating& seating);
+
+}  // namespace sheerlap

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "joint/documents/number_style.h"
+#include "joint/job.h"
+
+namespace sheerlap {
+
+/// What a builder does to set the lid on the box, a sentence each, in order: where the
+/// hull is squeezed, how the lid is lowered and then moved, and the worst gap then.
+/// @param job  with its fit and how the lid goes on
+std::vector<std::string> seating_steps(const Job& job, const NumberStyle& style);
+
+/// The same of the squeeze, the move and the gap, in short and in one line.
+std::string seating_in_short(const Job& job, const NumberStyle& style);
+
+}  // namespace sheerlap

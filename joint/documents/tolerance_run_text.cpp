@@ -1,0 +1,180 @@
+#include "joint/documents/tolerance_run_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+#include "joint/documents/text_table.h"
+#include "joint/documents/tolerance_words.h"
+#include "joint/documents/wording.h"
+
+namespace sheerlap {
+namespace {
+
+/// Of an answer's variance, what an error brings in all, below which it is left out.
+constexpr double least_share = 0.005;
+
+std::string litres(double ml) { return decimals(ml / 1000, 3); }
+
+std::vector<std::string> litres_row(const char* name,
+                                    const char* below,
+                                    const Estimate& of) {
+  return {name, below, litres(of.value),
+          fmt::format("{} to {}", litres(of.low), litres(of.high))};
+}
+
+std::string volumes(const ToleranceAdhesive& of) {
+  TextTable table;
+  table.columns = {{{"litres for one boat"}, Align::Left},
+                   {{"boats that", "stay below"}, Align::Left},
+                   {{"value"}},
+                   {{"range"}, Align::Left}};
+  const auto add = [&](const char* name, const Deciles& deciles) {
+    table.rows.push_back(litres_row(name, "10 of 100", deciles.p10));
+    table.rows.push_back(litres_row("", "50 of 100", deciles.p50));
+    table.rows.push_back(litres_row("", "90 of 100", deciles.p90));
+  };
+  table.rows.push_back(litres_row("in the joint", "mean", of.mean));
+  table.rows.push_back(litres_row("", "deviation", of.deviation));
+  add("", of.joint);
+  add("with beads, waste and nozzles", of.boat);
+  return text_of(table);
+}
+
+std::vector<std::string> buy_row(const char* name, const RunBuy& of) {
+  return {name, decimals(of.laid.in_litres(), 1), fmt::format("{}", of.packs),
+          fmt::format("{}", of.nozzles)};
+}
+
+std::string run_text(const ToleranceRun& of) {
+  TextTable table;
+  table.columns = {{{fmt::format("for {}", counted(of.boats, "boat"))}, Align::Left},
+                   {{"laid,", "litres"}},
+                   {{"", "packs"}},
+                   {{"", "nozzles"}}};
+  table.rows = {buy_row("every boat as drawn", of.nominal),
+                buy_row("to buy: what 90 runs in 100 stay below", of.at_p90),
+                buy_row("not this: every boat at its own 90 in 100", of.at_every_p90)};
+  const auto total = [](double ml) { return decimals(ml / 1000, 1); };
+  return "\n" + text_of(table) +
+         wrapped(fmt::format(
+             "The run lays {} litres on the mean ({} to {}), and 90 runs in 100 stay "
+             "below {} ({} to {}). Boats that take much and boats that take little "
+             "meet "
+             "in one run, so that its 90 in 100 is not the sum of theirs.",
+             total(of.laid_mean.value), total(of.laid_mean.low),
+             total(of.laid_mean.high), total(of.laid_p90.value), total(of.laid_p90.low),
+             total(of.laid_p90.high)));
+}
+
+/// The rows of one answer, what brings most first.
+void add_answer(TextTable& table,
+                const char* answer,
+                const ToleranceJob& job,
+                std::vector<VarianceShare> shares) {
+  const SampleStyle sample(job.tolerance.drives.boats);
+  std::stable_sort(shares.begin(), shares.end(),
+                   [](const VarianceShare& a, const VarianceShare& b) {
+                     return a.total.value > b.total.value;
+                   });
+  if (shares.empty()) table.rows.push_back({answer, "does not vary", "", "", "", ""});
+  const char* name = answer;
+  for (const VarianceShare& share : shares) {
+    if (share.total.value < least_share && name != answer) continue;
+    const ProcessError& error = job.job.joint.tolerance->errors[share.error];
+    table.rows.push_back(
+        {name, fmt::format("{} {}", share.error + 1, word_of(error.kind)),
+         sample.share(share.first.value), sample.share_range(share.first),
+         sample.share(share.total.value), sample.share_range(share.total)});
+    name = "";
+  }
+}
+
+}  // namespace
+
+std::string tolerance_adhesive_text(const ToleranceJob& job, const NumberStyle&) {
+  const Tolerance& of = job.tolerance;
+  return volumes(of.adhesive) +
+         (of.run ? run_text(*of.run)
+                 : wrapped("There is no [order]: what a run of boats takes is not "
+                           "worked out."));
+}
+
+std::string tolerance_drives_text(const ToleranceJob& job, const NumberStyle&) {
+  TextTable table;
+  table.columns = {{{"answer"}, Align::Left}, {{"error"}, Align::Left},
+                   {{"by", "itself"}},        {{"", "range"}, Align::Left},
+                   {{"in", "all"}},           {{"", "range"}, Align::Left}};
+  const VarianceShares& drives = job.tolerance.drives;
+  add_answer(table, "adhesive", job, drives.volume);
+  add_answer(table, "margin", job, drives.margin);
+  if (job.tolerance.squeeze_mm) add_answer(table, "squeeze", job, drives.squeeze);
+  return text_of(table) +
+         wrapped(fmt::format(
+             "Of 100 parts of the answer's variance (standard deviation squared), what "
+             "the error brings by itself, and what it brings with all it does with "
+             "others; from {}, made up again with one error changed over at a time. "
+             "Errors that bring less than {} of 100 are left out.",
+             counted(drives.boats, "boat"), at_most_decimals(100 * least_share, 1)));
+}
+
+std::string tolerance_errors_text(const ToleranceJob& job, const NumberStyle& style) {
+  TextTable table;
+  table.columns = {
+      {{""}},       {{"error"}, Align::Left}, {{"law"}, Align::Left}, {{"mean"}},
+      {{"spread"}}, {{"alike", "over"}}};
+  const auto& errors = job.job.joint.tolerance->errors;
+  for (std::size_t i = 0; i < errors.size(); ++i) {
+    const ProcessError& error = errors[i];
+    table.rows.push_back(
+        {fmt::format("{}", i + 1), word_of(error.kind), word_of(error.law),
+         error_amount(error.kind, error.mean, style),
+         error_amount(error.kind, error.spread, style),
+         error.correlation > Length() ? style.size_with_unit(error.correlation)
+                                      : "the boat"});
+  }
+  return text_of(table) +
+         wrapped(
+             "Spread is the standard deviation of a normal law, half the width of a "
+             "uniform one. Shrinkage is of length and beam alike, more is smaller; "
+             "opening is each side outward amidships, twist from end to end, trim the "
+             "hull's edge up, face the hull's face outward. What varies along the "
+             "girth "
+             "is alike over its correlation length l: exp(-d^2 / (2 l^2)) is left of "
+             "it "
+             "at a distance d.");
+}
+
+std::string tolerance_limits_text(const ToleranceJob& job) {
+  std::string text;
+  const auto line = [&](const std::string& words) {
+    text += wrapped("- " + words, text_width, 2);
+  };
+  line(
+      "Errors have nothing to do with one another, nor boats with boats: a mould that "
+      "goes off half-way through the run is not in it.");
+  line(
+      "Each lid is put in its best place, squeezed as is best; a crew that centres it "
+      "by eye finds a worse one. The lid is rigid, and the hull bends between the "
+      "spreaders as a strip.");
+  line(
+      "The gap goes straight with each error, by its slope in the boat as drawn; a "
+      "boat far from it is less well told.");
+  line(
+      "Left out are the lid's way down, a lid that rides on a high edge of the hull or "
+      "on stiff adhesive, and what is ground off or built up to make a boat fit.");
+  line(
+      "Where a joint holds more than the drawn one, so much more is laid, and the "
+      "squeeze-out with it; what bead sizes round up stays as drawn.");
+  line(
+      "Holes stay where the drawing has them; the fastener at each is as long as the "
+      "boat's gap there asks.");
+  if (job.tolerance.solved_afresh > 0)
+    line(fmt::format("{} seated afresh, because the quick way was not proved right.",
+                     counted(job.tolerance.solved_afresh, "boat") +
+                         (job.tolerance.solved_afresh == 1 ? " was" : " were")));
+  return text;
+}
+
+}  // namespace sheerlap

@@ -1,0 +1,78 @@
+#include "joint/seated_joint.h"
+
+#include <map>
+#include <utility>
+
+#include "joint/adhesive.h"
+#include "joint/boat_perimeter.h"
+#include "joint/layout.h"
+#include "joint/schedule.h"
+
+namespace sheerlap {
+namespace {
+
+VerdictLengths verdict_lengths(const Fit& fit) {
+  VerdictLengths lengths;
+  for (const FitRun& run : fit.runs) {
+    const Length run_length = run.to - run.from;
+    switch (run.verdict) {
+      case FitVerdict::Good:
+        lengths.good = lengths.good + run_length;
+        break;
+      case FitVerdict::Tight:
+        lengths.tight = lengths.tight + run_length;
+        break;
+      case FitVerdict::Wide:
+        lengths.wide = lengths.wide + run_length;
+        break;
+      case FitVerdict::Interference:
+        lengths.interference = lengths.interference + run_length;
+        break;
+    }
+  }
+  return lengths;
+}
+
+std::vector<FastenersOfLength> fasteners_by_length(const Schedule& schedule) {
+  std::map<Length, std::size_t> counts;
+  std::size_t without = 0;
+  for (const DrillStation& station : schedule.stations)
+    station.length ? ++counts[*station.length] : ++without;
+  std::vector<FastenersOfLength> all;
+  for (const auto& [length, count] : counts) all.push_back({length, count});
+  if (without > 0) all.push_back({std::nullopt, without});
+  return all;
+}
+
+Result<JointFollows> follows(const Joint& joint,
+                             const Perimeter& perimeter,
+                             const Fit& fit,
+                             const Layout& holes) {
+  const auto adhesive = adhesive_plan(joint, perimeter, holes.count);
+  if (!adhesive) return tl::unexpected(adhesive.error());
+  const auto drilled = schedule(joint, perimeter, holes);
+  if (!drilled) return tl::unexpected(drilled.error());
+  return JointFollows{verdict_lengths(fit), adhesive->nominal,
+                      fasteners_by_length(*drilled)};
+}
+
+}  // namespace
+
+Result<SeatedJoint> seated_joint(const Joint& joint,
+                                 const Perimeter& drawn,
+                                 const Fit& fit,
+                                 const std::vector<SideCorrections>& corrections) {
+  const auto holes = layout(joint, drawn);
+  if (!holes) return tl::unexpected(holes.error());
+  const auto on = boat_perimeter(joint, drawn, corrections);
+  if (!on) return tl::unexpected(on.error());
+  const auto seated_fit = sheerlap::fit(joint, *on);
+  if (!seated_fit) return tl::unexpected(seated_fit.error());
+  auto as_drawn = follows(joint, drawn, fit, *holes);
+  if (!as_drawn) return tl::unexpected(as_drawn.error());
+  auto seated = follows(joint, *on, *seated_fit, *holes);
+  if (!seated) return tl::unexpected(seated.error());
+  return SeatedJoint{std::move(*as_drawn), std::move(*seated)};
+}
+
+}  // namespace sheerlap

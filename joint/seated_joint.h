@@ -1,0 +1,52 @@
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "geometry/result.h"
+#include "joint/adhesive_amounts.h"
+#include "joint/fit.h"
+#include "joint/joint.h"
+#include "joint/perimeter.h"
+#include "joint/readings_gap.h"
+
+namespace sheerlap {
+
+/// How many fasteners of one length a boat takes.
+struct FastenersOfLength {
+  std::optional<Length> length;  ///< none: no length in stock serves
+  std::size_t count = 0;
+};
+
+/// The girth along the sheer of each verdict, all sides together.
+struct VerdictLengths {
+  Length good, tight, wide, interference;
+};
+
+/// What follows from a fit: how much of it is good, what adhesive it takes and what
+/// fasteners.
+struct JointFollows {
+  VerdictLengths girth;
+  AdhesiveAmounts adhesive;
+  std::vector<FastenersOfLength> fasteners;  ///< by length, those without one last
+};
+
+/// The joint as drawn, and with the lid in its best place on the hull as it is there.
+struct SeatedJoint {
+  JointFollows drawn;
+  JointFollows seated;
+};
+
+/// What follows from a seating. The holes are those of the drawing: the jig is the same
+/// for every boat.
+///
+/// @param fit          as drawn
+/// @param corrections  of the gap, by the seating
+/// @errors  of `boat_perimeter`, `fit`, `adhesive_plan`, `layout` and `schedule`
+Result<SeatedJoint> seated_joint(const Joint& joint,
+                                 const Perimeter& drawn,
+                                 const Fit& fit,
+                                 const std::vector<SideCorrections>& corrections);
+
+}  // namespace sheerlap

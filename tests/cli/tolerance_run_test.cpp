@@ -1,0 +1,120 @@
+// Runs the real program on made-up boats, as users and scripts do.
+#include "cli/tolerance_run.h"
+
+#include <algorithm>
+#include <boost/test/unit_test.hpp>
+#include <fstream>
+#include <iterator>
+#include <nlohmann/json.hpp>
+
+#include "tests/cli/program.h"
+
+namespace sheerlap {
+namespace {
+
+using nlohmann::json;
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+struct ToleranceDemo : TestFolder {
+  ToleranceDemo() { put_boat("demo-640"); }
+  Outcome run(std::vector<std::string> words) const {
+    RunOptions options;
+    options.folder = path();
+    words.insert(words.begin(), {"tolerance", "joint.toml"});
+    return run_program(words, options);
+  }
+  json result(std::vector<std::string> words) const {
+    words.push_back("--json");
+    const Outcome outcome = run(words);
+    BOOST_TEST(outcome.err.empty(), outcome.err);
+    const json parsed = json::parse(outcome.out, nullptr, false);
+    BOOST_TEST_REQUIRE(!parsed.is_discarded());
+    return parsed;
+  }
+  std::string joint_text() const {
+    std::ifstream file(path() / "joint.toml");
+    return {std::istreambuf_iterator<char>(file), {}};
+  }
+};
+
+BOOST_FIXTURE_TEST_SUITE(tolerance_run, ToleranceDemo)
+
+BOOST_AUTO_TEST_CASE(any_number_of_threads_gives_the_same_bytes) {
+  const Outcome one = run({"--boats", "3000", "--threads", "1"});
+  const Outcome three = run({"--boats", "3000", "--threads", "3"});
+  BOOST_TEST(holds(one.out, "3000 boats made up from seed 640"));
+  BOOST_TEST(one.out == three.out);
+  BOOST_TEST(run({"--boats", "3000", "--threads", "2", "--json"}).out ==
+             run({"--boats", "3000", "--json"}).out);
+}
+
+BOOST_AUTO_TEST_CASE(json_has_the_boats_beside_perimeter_checks_and_reasons) {
+  const json found = result({"--boats", "500", "--seed", "7"});
+  BOOST_TEST(found["format"] == "sheerlap/1");
+  BOOST_TEST(found["tolerance"]["boats"] == 500);
+  BOOST_TEST(found["tolerance"]["seed"] == 7);
+  for (const char* part : {"perimeter", "checks", "explain", "defaults"})
+    BOOST_TEST(found.contains(part), part);
+  BOOST_TEST(!found.contains("schedule"));
+  const json& shares = found["tolerance"]["shares"];
+  double sum = 0;
+  for (const char* share : {"unsqueezed", "squeezed", "beyond", "never"})
+    sum += shares[share]["value"].get<double>();
+  BOOST_TEST(sum == 1, boost::test_tools::tolerance(1e-12));  // property
+}
+
+BOOST_AUTO_TEST_CASE(another_seed_makes_other_boats_and_the_same_the_same) {
+  const json first = result({"--boats", "500", "--seed", "7"})["tolerance"];
+  BOOST_TEST(first == result({"--boats", "500", "--seed", "7"})["tolerance"]);
+  BOOST_TEST(first["margin_mean"] !=
+             result({"--boats", "500", "--seed", "8"})["tolerance"]["margin_mean"]);
+}
+
+BOOST_AUTO_TEST_CASE(a_quiet_run_prints_the_verdict_alone) {
+  const Outcome quiet = run({"--boats", "200", "--quiet"});
+  BOOST_TEST(std::count(quiet.out.begin(), quiet.out.end(), '\n') == 1);
+  BOOST_TEST(run({"--boats", "200"})
+                 .out.starts_with("Demo 640: how many boats in a hundred will fit\n" +
+                                  quiet.out));
+}
+
+BOOST_AUTO_TEST_CASE(inches_are_for_people_alone) {
+  const Outcome inches = run({"--boats", "200", "--units", "in"});
+  BOOST_TEST(holds(inches.out, "the gap window of 0.039 to 0.315 in"));
+  BOOST_TEST(run({"--boats", "200", "--units", "in", "--json"}).out ==
+             run({"--boats", "200", "--json"}).out);
+}
+
+BOOST_AUTO_TEST_CASE(reasons_close_the_report_when_asked_for) {
+  const Outcome asked = run({"--boats", "200", "--explain"});
+  BOOST_TEST(holds(asked.out, "in the result: tolerance.shares.on.value"));
+  BOOST_TEST(!holds(asked.out, "in the result: perimeter"));
+}
+
+BOOST_AUTO_TEST_CASE(a_missing_table_is_named) {
+  const std::string text = joint_text();
+  put("joint.toml", text.substr(0, text.find("[tolerance]")));
+  const Outcome outcome = run({});
+  BOOST_TEST(outcome.status == 2);
+  BOOST_TEST(outcome.out.empty());
+  BOOST_TEST(outcome.err ==
+             "joint.toml:1: [tolerance] is missing: `tolerance` needs its boats, and "
+             "an [[error]] for each thing that goes wrong\n");
+}
+
+BOOST_AUTO_TEST_CASE(a_full_device_is_reported_and_ends_with_3) {
+  RunOptions options;
+  options.folder = path();
+  options.out = "/dev/full";
+  const Outcome outcome =
+      run_program({"tolerance", "joint.toml", "--boats", "200"}, options);
+  BOOST_TEST(outcome.status == 3);
+}
+
+BOOST_AUTO_TEST_SUITE_END()
+
+}  // namespace
+}  // namespace sheerlap
