@@ -29,10 +29,10 @@ std::string refusal(Command command) {
       return leave_out(
           "job's papers and jigs are those of all boats: run fit, adhesive, schedule "
           "or strength");
-    case Command::New:
-    case Command::Check:
     case Command::Tolerance:
       return leave_out("tolerance makes up boats of its own: run fit for this one");
+    case Command::New:
+    case Command::Check:
     case Command::Record:
       break;
   }

@@ -1,7 +1,9 @@
 // Runs the real program on records, as users and scripts do.
 #include "cli/record_run.h"
 
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "tests/cli/program.h"
@@ -11,6 +13,18 @@ namespace {
 
 namespace fs = std::filesystem;
 using nlohmann::json;
+
+/// Whether two results are alike, numbers to the rounding of a processor's library.
+bool alike(const json& one, const json& other) {
+  if (one.is_number() && other.is_number())
+    return std::abs(one.get<double>() - other.get<double>()) <=
+           1e-9 * std::max(1., std::abs(other.get<double>()));
+  if (!one.is_structured() || one.type() != other.type() || one.size() != other.size())
+    return one == other;
+  for (auto a = one.begin(), b = other.begin(); a != one.end(); ++a, ++b)
+    if ((one.is_object() && a.key() != b.key()) || !alike(*a, *b)) return false;
+  return true;
+}
 
 /// A folder with the demo boat and readings of two places.
 struct RecordDemo : TestFolder {
@@ -176,8 +190,8 @@ BOOST_AUTO_TEST_CASE(the_demos_record_is_what_its_files_make) {
   const Outcome ours = run({"chart", made, "--json"});
   const Outcome theirs = run({"chart", kept, "--json"});
   BOOST_TEST(ours.status == 1);
-  BOOST_TEST((ours.out == theirs.out));
   const json charts = json::parse(ours.out);
+  BOOST_TEST(alike(charts, json::parse(theirs.out)));
   for (const json& chart : charts["charts"]) {
     // derived: the files open the port side at stations 9, 10 and 11, and nothing else
     const std::string name = chart["name"];
