@@ -88,7 +88,7 @@ std::string one_disposition(Disposition open,
                                style.unit_name())
                  : "the other fastener lengths of this boat's schedule";
     case Disposition::SeatAgain:
-      return "seat the lid again and read again";
+      return "seat the lid in its best place (fit) and read again";
     case Disposition::ReadAgain:
       return out.kind == OutKind::Step ? "read both again" : "read it there";
     case Disposition::Ask:

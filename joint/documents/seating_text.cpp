@@ -39,7 +39,7 @@ std::string states(const Job& job, const NumberStyle& style) {
   const auto add = [&](const char* state, const HullShapeFit& shape) {
     add_state(table, state, shape, *job.joint.adhesive, style);
   };
-  add("as drawn", {job.fit->least, job.fit->greatest});
+  add(job.boat ? "as read" : "as drawn", {job.fit->least, job.fit->greatest});
   if (seating.free) add("as drawn, hull free", *seating.free);
   if (seating.held) add("as drawn, hull held", *seating.held);
   add("best seating", seating.seated);
@@ -126,24 +126,31 @@ std::string readings(const Job& job, const NumberStyle& style) {
          text_of(table);
 }
 
-std::string spreaders(const Seating& seating, const NumberStyle& style) {
+/// What each spreader is set by: from the hull's free shape, or of one boat from the
+/// shape it was read in.
+std::string spreaders(const Job& job, const NumberStyle& style) {
+  const Seating& seating = job.going_on->seating;
   if (seating.squeezes.empty()) return "";
+  const bool drawn = !job.boat;
   TextTable table;
-  table.columns = {{{"", "spreader"}, Align::Left},
-                   {{"", "X"}},
-                   {{"to the", "mould"}},
-                   {{"to the best", "seating"}},
-                   {{"most", "allowed"}}};
+  table.columns = {{{"", "spreader"}, Align::Left}, {{"", "X"}}};
+  if (drawn) table.columns.push_back({{"to the", "mould"}});
+  table.columns.push_back({{"to the best", "seating"}});
+  table.columns.push_back({{"most", "allowed"}});
   for (std::size_t j = 0; j < seating.squeezes.size(); ++j) {
     const Squeeze& squeeze = seating.squeezes[j];
-    table.rows.push_back({fmt::format("{}", j + 1), style.span(squeeze.at),
-                          style.span(squeeze.to_mould), style.span(squeeze.amount),
-                          style.span(squeeze.most)});
+    std::vector<std::string> row{fmt::format("{}", j + 1), style.span(squeeze.at)};
+    if (drawn) row.push_back(style.span(squeeze.to_mould));
+    row.push_back(style.span(squeeze.amount));
+    row.push_back(style.span(squeeze.most));
+    table.rows.push_back(std::move(row));
   }
-  return "\nSqueeze of each side at the spreaders, from the hull's free shape\n" +
-         wrapped(fmt::format("In {}; negative is spread out. To the mould is what "
-                             "brings the hull there to its moulded shape.",
-                             style.unit_words())) +
+  return fmt::format("\nSqueeze of each side at the spreaders, from the hull{}\n",
+                     drawn ? "'s free shape" : " as it was read") +
+         wrapped(fmt::format("In {}; negative is spread out.{}", style.unit_words(),
+                             drawn ? " To the mould is what brings the hull there to "
+                                     "its moulded shape."
+                                   : "")) +
          text_of(table);
 }
 
@@ -198,7 +205,7 @@ std::string entry_text(const Job& job, const NumberStyle& style) {
     add_way(table, name, *going_on.turned, style);
     mended += mending(name, *going_on.turned, style);
   }
-  return "\nThe way down, on the hull as moulded\n" +
+  return "\nThe way down, on " + hull_words(job) + "\n" +
          wrapped(fmt::format(
              "In {}. The clearance is level and square to the sheer in plan, of the "
              "hull's top edge off the lip's inner face; down the lip is how far below "
@@ -216,7 +223,7 @@ std::string seating_text(const Job& job, const NumberStyle& style) {
              "as a strip through its readings and spreaders. The best seating is "
              "the one whose worst gap lies furthest inside the window.") +
          states(job, style) + holding(seating, style) + readings(job, style) +
-         spreaders(seating, style);
+         spreaders(job, style);
 }
 
 }  // namespace sheerlap

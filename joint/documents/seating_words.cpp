@@ -92,7 +92,7 @@ std::string lower_words(const Job& job, const NumberStyle& style) {
                         at_most_decimals(job.joint.turned_entry->angle.in_degrees(), 2))
           : "Lower the lid straight down";
   if (clear)
-    return fmt::format("{}: it clears the hull as moulded by {} {} at the least.", way,
+    return fmt::format("{}: it clears {} by {} {} at the least.", way, hull_words(job),
                        style.gap(path.face.worst), style.unit_name());
   const std::string clash =
       fmt::format("{}: {} {} are in its way on {} at girth {} along the sheer", way,
@@ -100,12 +100,15 @@ std::string lower_words(const Job& job, const NumberStyle& style) {
                   side_word(path.face.side), style.running(path.face.girth));
   if (!path.squeeze) return clash + ", where no squeeze of the sides helps.";
   return fmt::format(
-      "{}; squeeze each side in by {} {} there, on the hull as moulded, "
-      "until it is past.",
-      clash, style.gap(*path.squeeze), style.unit_name());
+      "{}; squeeze each side in by {} {} there, on {}, until it is past.", clash,
+      style.gap(*path.squeeze), style.unit_name(), hull_words(job));
 }
 
 }  // namespace
+
+std::string hull_words(const Job& job) {
+  return job.boat ? "the hull as it was read" : "the hull as moulded";
+}
 
 std::vector<std::string> seating_steps(const Job& job, const NumberStyle& style) {
   const Seating& seating = job.going_on->seating;
