@@ -6,8 +6,8 @@ program_packages=(g++ cmake ninja-build pkg-config libcgal-dev libeigen3-dev lib
   libboost-math-dev libtomlplusplus-dev nlohmann-json3-dev libfmt-dev libexpected-dev
   libcsv-dev libsqlite3-dev libpango1.0-dev libxlsxwriter-dev libdxflib-dev fonts-dejavu-core)
 test_packages=(libboost-test-dev libgsl-dev libgeos-dev libglpk-dev sqlite3
-  python3 python3-ezdxf python3-openpyxl poppler-utils librecad libreoffice-calc-nogui chromium
-  chromium-driver)
+  python3 python3-ezdxf python3-numpy python3-scipy python3-openpyxl poppler-utils librecad
+  libreoffice-calc-nogui chromium chromium-driver)
 
 is_installed() {
   [ "$(dpkg-query -W -f='${db:Status-Status}' "$1" 2>/dev/null)" = installed ]
