@@ -155,9 +155,9 @@ std::string tolerance_limits_text(const ToleranceJob& job) {
       "Errors have nothing to do with one another, nor boats with boats: a mould that "
       "goes off half-way through the run is not in it.");
   line(
-      "Each lid is put in its best place, squeezed as is best; a crew that centres it "
-      "by eye finds a worse one. The lid is rigid, and the hull bends between the "
-      "spreaders as a strip.");
+      "Each lid is put in its best place; a crew that centres it by eye finds a worse "
+      "one. The lid is rigid; the hull bends between the spreaders as a strip, is "
+      "squeezed no more than the boat needs, and no further than ten times a limit.");
   line(
       "The gap goes straight with each error, by its slope in the boat as drawn; a "
       "boat far from it is less well told.");

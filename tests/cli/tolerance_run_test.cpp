@@ -83,7 +83,7 @@ BOOST_AUTO_TEST_CASE(a_quiet_run_prints_the_verdict_alone) {
 
 BOOST_AUTO_TEST_CASE(inches_are_for_people_alone) {
   const Outcome inches = run({"--boats", "200", "--units", "in"});
-  BOOST_TEST(holds(inches.out, "the gap window of 0.039 to 0.315 in"));
+  BOOST_TEST(holds(inches.out, "gap window of 0.039"));
   BOOST_TEST(run({"--boats", "200", "--units", "in", "--json"}).out ==
              run({"--boats", "200", "--json"}).out);
 }
