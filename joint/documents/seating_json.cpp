@@ -39,13 +39,13 @@ Json shape_json(const std::optional<HullShapeFit>& shape) {
           {"gap_max_at", place_json(shape->greatest)}};
 }
 
-Json squeezes_json(const std::vector<Squeeze>& squeezes) {
+Json squeezes_json(const std::vector<Squeeze>& squeezes, bool read) {
   Json list = Json::array();
   for (const Squeeze& squeeze : squeezes)
     list.push_back({{"at", number(squeeze.at)},
                     {"amount", number(squeeze.amount)},
                     {"limit", number(squeeze.most)},
-                    {"to_mould", number(squeeze.to_mould)},
+                    {"to_mould", read ? Json() : number(squeeze.to_mould)},
                     {"limit_price", number(squeeze.limit_price)}});
   return list;
 }
@@ -82,12 +82,12 @@ Json entry_json(const Fit& fit, const Joint& joint, const GoingOn& going_on) {
   return json;
 }
 
-Json seating_json(const Seating& seating) {
+Json seating_json(const Seating& seating, bool read) {
   return {
       {"dx", number(seating.dx)},
       {"dy", number(seating.dy)},
       {"turn", number(seating.turn.in_degrees())},
-      {"squeeze", squeezes_json(seating.squeezes)},
+      {"squeeze", squeezes_json(seating.squeezes, read)},
       {"margin", number(seating.margin)},
       {"side", side_word(seating.worst.side)},
       {"girth", number(seating.worst.girth)},

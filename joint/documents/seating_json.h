@@ -9,6 +9,8 @@ namespace sheerlap {
 /// straight down.
 Json entry_json(const Fit& fit, const Joint& joint, const GoingOn& going_on);
 
-Json seating_json(const Seating& seating);
+/// @param read  of one boat as it was read: what brings its hull to the mould is not
+///              known then
+Json seating_json(const Seating& seating, bool read);
 
 }  // namespace sheerlap
