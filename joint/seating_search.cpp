@@ -28,11 +28,17 @@ constexpr double alike_mm = 1e-9;
 constexpr std::size_t few_of = 24;
 constexpr std::size_t more_of = 4;
 
-/// The two points of one section out of so many, the first with them.
+/// The two points of one section out of so many of a side, counted from either of its
+/// ends: on a boat alike on both hands, points alike on both.
 LapPoints every(const SeatingTask& task, std::size_t sections) {
   LapPoints points;
-  for (std::size_t point = 0; point < task.points.size(); ++point)
-    if (point / 2 % sections == 0) points.push_back(point);
+  const std::size_t count = task.points.size();
+  for (std::size_t first = 0, end = 0; first < count; first = end) {
+    while (end < count && task.points[end].side == task.points[first].side) ++end;
+    for (std::size_t point = first; point < end; ++point)
+      if ((point - first) / 2 % sections == 0 || (end - 1 - point) / 2 % sections == 0)
+        points.push_back(point);
+  }
   return points;
 }
 

@@ -112,15 +112,17 @@ BOOST_AUTO_TEST_CASE(openings_that_leave_no_joint_are_an_error) {
   Joint joint = box();
   joint.openings = {{{SideChoice::Both, Length(), Length::mm(5020)}, "all of a side"},
                     {{SideChoice::Transom, Length(), Length::mm(2015)}, "the transom"}};
-  BOOST_TEST((errors_of(joint, only(&Parts::fit)) ==
-              Lines{"opening: the openings leave no joint: a stretch of a side outside them"}));
+  BOOST_TEST((
+      errors_of(joint, only(&Parts::fit)) ==
+      Lines{"opening: the openings leave no joint: a stretch of a side outside them"}));
   joint.openings.pop_back();
   BOOST_TEST(work_out(joint, only(&Parts::fit)).has_value());
 }
 
 BOOST_AUTO_TEST_CASE(checks_of_every_part_are_gathered) {
   const Job job = job_of(box(), only(&Parts::fit));
-  BOOST_TEST(job.checks.size() == job.perimeter.checks.size() + job.fit->checks.size());
+  BOOST_TEST(job.checks.size() == job.perimeter.checks.size() + job.fit->checks.size() +
+                                      job.going_on->checks.size());
 }
 
 BOOST_AUTO_TEST_CASE(trying_out_keeps_the_input_and_finds_the_errors_of_every_part) {
