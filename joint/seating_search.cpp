@@ -81,21 +81,24 @@ SeatingState climbed(const SeatingTask& task, SeatingState state) {
   return state;
 }
 
-/// The points of a state whose gaps fall below a margin, and are less than those of
-/// their neighbours at the same edge.
+/// The points of a state whose gaps fall below a margin, and are not more than those of
+/// their neighbours at the same edge and side: alike ones together, so that a boat
+/// alike on both hands stays so.
 LapPoints missed_points(const SeatingTask& task,
                         const SeatingState& state,
                         double margin) {
   const std::size_t count = state.points.size();
-  const auto margin_at = [&](std::size_t i) {
-    return margin_of(state.gaps[static_cast<Index>(i)], task);
+  const auto lower = [&](std::size_t at, std::size_t than) {
+    return task.points[state.points[at]].side == task.points[state.points[than]].side &&
+           margin_of(state.gaps[static_cast<Index>(at)], task) <
+               margin_of(state.gaps[static_cast<Index>(than)], task) - alike_mm;
   };
   LapPoints missed;
   for (std::size_t i = 0; i < count; ++i) {
-    const double here = margin_at(i);
-    if (here >= margin - alike_mm) continue;
-    const bool before = i >= 2 && margin_at(i - 2) < here;
-    const bool after = i + 2 < count && margin_at(i + 2) <= here;
+    if (margin_of(state.gaps[static_cast<Index>(i)], task) >= margin - alike_mm)
+      continue;
+    const bool before = i >= 2 && lower(i - 2, i);
+    const bool after = i + 2 < count && lower(i + 2, i);
     if (!before && !after) missed.push_back(state.points[i]);
   }
   return missed;

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <optional>
 
 #include "joint/gap_profile.h"
 #include "joint/squeezed_lap.h"
@@ -13,31 +12,24 @@ namespace {
 
 constexpr double step_mm = 10;
 
-/// The points of one side, at both edges of the lap: at every knot, at a corner in both
-/// its spans, and between knots no further apart than the step.
+/// The points of one side, at both edges of the lap: at every knot in both its spans,
+/// as the faces may bend there, and between knots no further apart than the step.
 void add_points(const Perimeter& perimeter,
                 const PerimeterSide& side,
                 const SqueezedLap& lap,
                 std::vector<LapPoint>& points) {
   const GapProfile profile(perimeter, side);
-  const auto add = [&](Place place) {
-    for (const double depth : {0.0, perimeter.hull->lap_mm(place)})
-      points.push_back(lap.at(side, profile, place, depth));
-  };
-  const Curve& curve = perimeter.hull->curve();
   const bool forward = side.sheer.path().forward;
-  std::optional<std::size_t> last_knot;
   for (const SpanPart& part : side.parts) {
     const double start = forward ? part.from_u : part.to_u;
     const double stop = forward ? part.to_u : part.from_u;
-    const std::size_t after = curve.knot_after(part.span);
-    const std::size_t knot = forward ? part.span : after;
-    const bool goes_on = last_knot == knot && curve.smooth_at(knot);
     const double steps = std::max(1.0, std::ceil(std::abs(stop - start) / step_mm));
-    for (double i = goes_on ? 1 : 0; i <= steps; ++i)
-      add({part.span, i == steps ? stop : start + (stop - start) * i / steps});
-    const bool to_its_end = forward ? stop == curve.chord_mm(part.span) : stop == 0;
-    last_knot = to_its_end ? std::optional(forward ? after : part.span) : std::nullopt;
+    for (double i = 0; i <= steps; ++i) {
+      const Place place{part.span,
+                        i == steps ? stop : start + (stop - start) * i / steps};
+      for (const double depth : {0.0, perimeter.hull->lap_mm(place)})
+        points.push_back(lap.at(side, profile, place, depth));
+    }
   }
 }
 
