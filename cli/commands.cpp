@@ -41,6 +41,8 @@ const char* const options_help =
     "  --threads N    with `tolerance`: how many work at once; if not given, as many "
     "as\n"
     "                 the machine has. The result is the same for any number.\n"
+    "  --record DB    with `tolerance`: boats built, for errors with from_record = "
+    "true\n"
     "  --quiet        print the verdict line only\n"
     "  --out DIR      with `job`: the folder for the documents; if not given, the\n"
     "                 joint file's name with \"-joint\" in place of its ending, in "

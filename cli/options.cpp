@@ -51,6 +51,7 @@ Result<RawOptions> raw_options(std::vector<std::string> arguments) {
   app.add_option("--boats", raw.tolerance.boats);
   app.add_option("--seed", raw.tolerance.seed);
   app.add_option("--threads", raw.tolerance.threads);
+  app.add_option("--record", raw.tolerance.record);
   app.add_flag("--options", raw.options);
   app.add_flag("--json", raw.json);
   app.add_flag("--quiet", raw.quiet);
@@ -89,9 +90,9 @@ std::string command_hint(std::string_view word) {
 
 void judge_surplus(const RawOptions& raw, Errors& errors) {
   static const std::vector<std::string> known{
-      "--json",     "--units", "--paper",   "--explain", "--options",
-      "--readings", "--state", "--boats",   "--seed",    "--threads",
-      "--quiet",    "--out",   "--version", "--help"};
+      "--json",     "--units", "--paper", "--explain", "--options",
+      "--readings", "--state", "--boats", "--seed",    "--threads",
+      "--record",   "--quiet", "--out",   "--version", "--help"};
   for (const std::string& word : raw.surplus) {
     const bool is_option = word.size() > 1 && word[0] == '-';
     errors.push_back(

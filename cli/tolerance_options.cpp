@@ -42,15 +42,18 @@ ToleranceOptions judge_tolerance(const RawToleranceOptions& raw,
                                  bool wanted,
                                  Errors& errors) {
   if (!wanted) {
-    if (raw.boats || raw.seed || raw.threads)
+    if (raw.boats || raw.seed || raw.threads || raw.record)
       errors.push_back({ErrorKind::InvalidInput, "",
-                        "--boats, --seed and --threads are for tolerance: leave them "
-                        "out, or run tolerance"});
+                        "--boats, --seed, --threads and --record are for tolerance: "
+                        "leave them out, or run tolerance"});
     return {};
   }
+  if (raw.record && raw.record->empty())
+    errors.push_back(
+        {ErrorKind::InvalidInput, "", "--record is empty: name a record of boats"});
   return {whole({"--boats", fewest_boats, 1'000'000}, raw.boats, errors),
           whole({"--seed", 1, 1'000'000}, raw.seed, errors),
-          whole({"--threads", 1, most_threads}, raw.threads, errors)};
+          whole({"--threads", 1, most_threads}, raw.threads, errors), raw.record};
 }
 
 }  // namespace sheerlap

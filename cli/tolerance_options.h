@@ -10,7 +10,7 @@ namespace sheerlap {
 
 /// The options of `tolerance` as they are written.
 struct RawToleranceOptions {
-  std::optional<std::string> boats, seed, threads;
+  std::optional<std::string> boats, seed, threads, record;
 };
 
 /// What they ask for in place of the joint file's and the machine's own.
@@ -18,6 +18,7 @@ struct ToleranceOptions {
   std::optional<std::size_t> boats;
   std::optional<std::size_t> seed;
   std::optional<std::size_t> threads;
+  std::optional<std::string> record;  ///< the file of boats built
 };
 
 /// The options, understood.

@@ -4,8 +4,11 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <optional>
+#include <string>
 #include <thread>
 #include <utility>
+#include <vector>
 
 #include "cli/interrupt.h"
 #include "cli/output.h"
@@ -13,6 +16,9 @@
 #include "joint/documents/check_text.h"
 #include "joint/documents/result_object.h"
 #include "joint/documents/tolerance_json.h"
+#include "joint/face_record.h"
+#include "joint/quoted_text.h"
+#include "joint/records/boat_store.h"
 #include "joint/tolerance_job.h"
 
 namespace sheerlap {
@@ -48,7 +54,64 @@ class BoatCount {
   std::size_t shown_ = 101;
 };
 
+/// The errors of a record, under its name.
+tl::unexpected<Errors> of_record(Errors errors, const std::string& record) {
+  for (Error& error : errors)
+    if (error.where.empty()) error.message = record + ": " + error.message;
+  return tl::unexpected(std::move(errors));
+}
+
+/// The readings of every boat of a record.
+Result<std::vector<std::vector<GapReading>>> recorded_readings(
+    const std::string& record, const Joint& joint) {
+  const auto store = BoatStore::open(record, Database::Missing::Refuse);
+  if (!store) return of_record(store.error(), record);
+  const auto list = store->boats();
+  if (!list) return of_record(list.error(), record);
+  if (list->title != joint.title)
+    return of_record(
+        {{ErrorKind::InvalidInput, "",
+          fmt::format("holds boats of {}, not of {}: give the record of "
+                      "this joint",
+                      quoted_text(list->title), quoted_text(joint.title))}},
+        record);
+  std::vector<std::vector<GapReading>> readings;
+  for (const BoatLine& line : list->boats) {
+    auto boat = store->boat(line.hull);
+    if (!boat) return of_record(boat.error(), record);
+    if (*boat) readings.push_back(std::move((*boat)->readings));
+  }
+  return readings;
+}
+
+/// The hull's face as the record has it, put into the errors that ask for it; nothing
+/// if none does.
+Result<std::optional<RecordedFace>> take_record(Joint& joint,
+                                                const ToleranceOptions& options) {
+  const bool wanted = wants_record(joint);
+  if (!wanted && !options.record) return std::nullopt;
+  if (!wanted)
+    return invalid_input("",
+                         "--record is given and no [[error]] asks for it: give one "
+                         "from_record = true, or leave --record out");
+  if (!options.record)
+    return invalid_input("tolerance",
+                         "an [[error]] has from_record = true: name the record of the "
+                         "boats built by --record DB");
+  const auto readings = recorded_readings(*options.record, joint);
+  if (!readings) return tl::unexpected(readings.error());
+  auto face = recorded_face(joint, *readings);
+  if (!face) return of_record(face.error(), *options.record);
+  auto inputs = with_record(*joint.tolerance, face->face);
+  if (!inputs) return tl::unexpected(inputs.error());
+  joint.tolerance = std::move(*inputs);
+  return std::move(*face);
+}
+
 Result<ToleranceJob> worked_out(const Options& options, Joint joint) {
+  joint = asked_for(std::move(joint), options.tolerance);
+  auto record = take_record(joint, options.tolerance);
+  if (!record) return tl::unexpected(record.error());
   const Interrupt interrupt;
   BoatCount count(options.quiet);
   ToleranceHooks hooks;
@@ -57,7 +120,9 @@ Result<ToleranceJob> worked_out(const Options& options, Joint joint) {
     count.show(done, boats);
   };
   hooks.stop = &Interrupt::came();
-  return tolerance_job(asked_for(std::move(joint), options.tolerance), hooks);
+  auto job = tolerance_job(std::move(joint), hooks);
+  if (job && *record) tell_record(*job, std::move(**record));
+  return job;
 }
 
 std::string shown(const Options& options,

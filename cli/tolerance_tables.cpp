@@ -60,19 +60,38 @@ void read_lengths(TomlTable& table, ProcessError& error) {
   error.spread = table.length("spread", length_spreads).needed(spread_words).in_mm();
 }
 
+/// An error that is to be had from the record has no numbers of its own.
+void refuse_numbers(TomlTable& table) {
+  table.number("mean", bounds::any);
+  table.number("spread", bounds::any);
+  for (const char* key : {"mean", "spread"})
+    if (table.has(key))
+      table.refuse(key,
+                   fmt::format("[[error]] {} is had from the record: leave it out, "
+                               "or from_record",
+                               key));
+}
+
 ProcessError read_error(TomlTable& table) {
   ProcessError error;
   auto kind = table.choice("kind", kinds);
   const bool known = kind.optional().has_value();
   error.kind = kind.needed("what goes wrong, such as \"hull face\"");
-  error.law =
-      table.choice("law", laws).otherwise(ErrorLaw::Normal, "normal", common_practice);
-  if (is_shrinkage(error.kind) || error.kind == ProcessErrorKind::HullTwist)
+  error.from_record = table.flag("from_record").optional().value_or(false);
+  auto law = table.choice("law", laws);
+  error.law = error.from_record
+                  ? law.optional().value_or(ErrorLaw::Normal)
+                  : law.otherwise(ErrorLaw::Normal, "normal", common_practice);
+  if (error.from_record)
+    refuse_numbers(table);
+  else if (is_shrinkage(error.kind) || error.kind == ProcessErrorKind::HullTwist)
     read_numbers(table, error);
   else
     read_lengths(table, error);
   auto correlation = table.length("correlation", correlations);
-  if (known && varies_along(error.kind))
+  if (error.from_record)
+    error.correlation = correlation.optional().value_or(Length());
+  else if (known && varies_along(error.kind))
     error.correlation =
         correlation.needed("how far along the girth it is still much the same");
   else if (known && table.has("correlation"))

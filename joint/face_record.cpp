@@ -96,7 +96,7 @@ Result<ToleranceInputs> with_record(ToleranceInputs inputs, const FieldEstimate&
   for (std::size_t i = 0; i < inputs.errors.size(); ++i) {
     ProcessError& error = inputs.errors[i];
     if (!error.from_record) continue;
-    const std::string where = fmt::format("tolerance.error[{}]", i);
+    const std::string where = fmt::format("error[{}]", i);
     if (error.kind != ProcessErrorKind::HullFace) {
       errors.push_back({ErrorKind::InvalidInput, where + ".from_record",
                         "gap readings tell the hull's face alone: give mean and spread "
@@ -113,8 +113,8 @@ Result<ToleranceInputs> with_record(ToleranceInputs inputs, const FieldEstimate&
     error.spread = std::hypot(face.spread.value, face.noise);
     if (!(error.correlation > Length()))
       errors.push_back({ErrorKind::InvalidInput, where + ".correlation",
-                        "the readings of the record stand too far apart to tell it: "
-                        "give a length"});
+                        "[[error]] has no correlation, and the readings of the record "
+                        "stand too far apart to tell it: give a length"});
   }
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   return inputs;

@@ -36,8 +36,8 @@ Result<std::optional<FieldEstimate>> face_from_record(
 /// Where the readings stand too far apart to tell the correlation length, the error's
 /// own is kept, and its spread is what varies from place to place, noise and all.
 ///
-/// @errors  at "tolerance.error[N].from_record": an error of another kind, which gap
-///          readings do not tell; at "tolerance.error[N].correlation": neither the
+/// @errors  at "error[N].from_record": an error of another kind, which gap
+///          readings do not tell; at "error[N].correlation": neither the
 ///          record nor the error tells it
 Result<ToleranceInputs> with_record(ToleranceInputs inputs, const FieldEstimate& face);
 

@@ -134,4 +134,24 @@ consteval RangeWords drive_words(bool total) {
            accuracy}};
 }
 
+/// What boats built have of the hull's face.
+consteval RangeWords likely_words(std::string_view letters, std::string_view what) {
+  constexpr std::string_view source =
+      "H. D. Patterson, R. Thompson, Biometrika 58 (1971); S. S. Wilks, Ann. Math. "
+      "Stat. "
+      "9 (1938); from memory, confirm";
+  constexpr std::string_view validity =
+      "a normal field and noise of each reading by itself; lid's place and the hull's "
+      "opening taken out";
+  constexpr std::string_view how =
+      "on a grid, where the readings of all boats are likeliest";
+  constexpr std::string_view ends =
+      "where the logarithm of that is 1.92 less, or by the "
+      "normal law";
+  constexpr std::string_view accuracy = "a fiftieth of the interval";
+  return {{{letters, what, "mm", source, validity}, how, accuracy},
+          {{"low", "low end of its range", "mm", source, validity}, ends, accuracy},
+          {{"high", "high end of its range", "mm", source, validity}, ends, accuracy}};
+}
+
 }  // namespace sheerlap

@@ -1,13 +1,20 @@
 #include "joint/tolerance_job.h"
 
+#include <algorithm>
+#include <map>
 #include <utility>
 
+#include "joint/face_record.h"
 #include "joint/job_reasons.h"
+#include "joint/record_reasons.h"
 #include "joint/tolerance_checks.h"
 #include "joint/tolerance_reasons.h"
 
 namespace sheerlap {
 namespace {
+
+/// Stands for what only a record will tell.
+constexpr Length any_correlation = Length::mm(1000);
 
 Errors missing_tables(const Joint& joint) {
   Errors errors;
@@ -43,12 +50,52 @@ Result<ToleranceJob> tolerance_job(Joint joint, const ToleranceHooks& hooks) {
   job.reasons = reasons_of(job);
   for (Explanation& reason : tolerance_reasons(*found))
     job.reasons.push_back(std::move(reason));
-  return ToleranceJob{std::move(job), std::move(*found)};
+  return ToleranceJob{std::move(job), std::move(*found), std::nullopt};
+}
+
+Result<RecordedFace> recorded_face(const Joint& joint,
+                                   const std::vector<std::vector<GapReading>>& boats) {
+  std::map<ReadingState, std::size_t> counts;
+  for (const auto& readings : boats)
+    for (const GapReading& reading : readings) ++counts[reading.state];
+  RecordedFace found;
+  found.boats = boats.size();
+  std::size_t most = 0;
+  for (const auto& [state, count] : counts)
+    if (count >= most) {
+      most = count;
+      found.state = state;
+    }
+  const auto line = perimeter(joint);
+  if (!line) return tl::unexpected(line.error());
+  const auto face = face_from_record(joint, *line, boats, found.state);
+  if (!face) return tl::unexpected(face.error());
+  if (!*face)
+    return invalid_input("",
+                         "has too few gap readings to tell the hull's face by: three "
+                         "or more places of a boat, of one state");
+  found.face = **face;
+  return found;
+}
+
+void tell_record(ToleranceJob& job, RecordedFace record) {
+  for (Explanation& reason : record_reasons(record.face, record.boats))
+    job.job.reasons.push_back(std::move(reason));
+  job.record = std::move(record);
+}
+
+bool wants_record(const Joint& joint) {
+  if (!joint.tolerance) return false;
+  const auto& errors = joint.tolerance->errors;
+  return std::any_of(errors.begin(), errors.end(),
+                     [](const ProcessError& error) { return error.from_record; });
 }
 
 Errors tolerance_faults(Joint joint) {
   if (!joint.tolerance || !joint.adhesive) return {};
   joint.tolerance->boats = 1;
+  for (ProcessError& error : joint.tolerance->errors)
+    if (error.from_record) error.correlation = any_correlation;
   const auto job = tolerance_job(std::move(joint), {});
   return job ? Errors{} : job.error();
 }

@@ -1,14 +1,28 @@
 #pragma once
 
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "joint/field_estimate.h"
+#include "joint/gap_readings.h"
 #include "joint/job.h"
 #include "joint/tolerance.h"
 
 namespace sheerlap {
 
+/// The hull's face as boats built have it.
+struct RecordedFace {
+  FieldEstimate face;
+  ReadingState state = ReadingState::Held;  ///< of the readings
+  std::size_t boats = 0;                    ///< of the record
+};
+
 /// A joint and how many of its boats will fit.
 struct ToleranceJob {
   Job job;  ///< of the perimeter alone, with the checks and the reasons of both
   Tolerance tolerance;
+  std::optional<RecordedFace> record;  ///< if an error was had from it
 };
 
 /// Works out the tolerance of a joint and all that it needs.
@@ -17,8 +31,22 @@ struct ToleranceJob {
 ///          "tolerance", "adhesive": a table that is missing
 Result<ToleranceJob> tolerance_job(Joint joint, const ToleranceHooks& hooks);
 
-/// What keeps a joint's tolerance from being worked out, found on a single boat; none of
-/// a joint without [tolerance] or without [adhesive].
+/// What the readings of boats built say of the hull's face, by the state of which there
+/// are most readings, the later of two as many.
+///
+/// @param boats  the readings of each
+/// @errors  at "": the readings are too few; as `face_from_record`
+Result<RecordedFace> recorded_face(const Joint& joint,
+                                   const std::vector<std::vector<GapReading>>& boats);
+
+/// Notes where an error was had from, with the reasons of its numbers.
+void tell_record(ToleranceJob& job, RecordedFace record);
+
+/// Whether an error of the joint is to be had from a record.
+bool wants_record(const Joint& joint);
+
+/// What keeps a joint's tolerance from being worked out, found on a single boat; none
+/// of a joint without [tolerance] or without [adhesive].
 Errors tolerance_faults(Joint joint);
 
 }  // namespace sheerlap

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "joint/range_reason.h"
 #include "joint/reasons/found.h"
 #include "joint/reasons/working.h"
 #include "joint/tolerance_figures.h"
@@ -66,36 +67,6 @@ constexpr FoundWords drive_boats_words{
      sample_validity},
     "counted",
     "exact"};
-
-/// Adds value and ends of a figure to a working, and which paths they tell of.
-void add_range(WrittenWorking& work,
-               Explanation& reason,
-               const RangeWords& words,
-               const Estimate& estimate,
-               const Paths& paths) {
-  work.found(words.low, estimate.low);
-  work.found(words.high, estimate.high);
-  work.found(words.value, estimate.value);
-  for (const std::string& path : paths) {
-    reason.tells.push_back({path + ".value", std::string(words.value.figure.letters)});
-    reason.tells.push_back({path + ".low", std::string(words.low.figure.letters)});
-    reason.tells.push_back({path + ".high", std::string(words.high.figure.letters)});
-  }
-}
-
-/// The explanation of one figure with its range.
-/// @param alike  paths of the figures that are had in this way, its own among them
-Explanation range_reason(const RangeWords& words,
-                         const std::string& what,
-                         const Estimate& estimate,
-                         const std::string& figure,
-                         const Paths& alike) {
-  WrittenWorking work;
-  Explanation reason{figure + ".value", what, {}};
-  add_range(work, reason, words, estimate, alike);
-  reason.steps = work.release();
-  return reason;
-}
 
 Explanation decile_reason(const std::array<RangeWords, 3>& words,
                           const FoundWords& within,

@@ -92,6 +92,20 @@ Json driven(const std::vector<VarianceShare>& all) {
   return list;
 }
 
+Json record(const std::optional<RecordedFace>& of) {
+  if (!of) return nullptr;
+  const FieldEstimate& face = of->face;
+  return {{"boats", of->boats},
+          {"samples", face.samples},
+          {"readings", face.readings},
+          {"state", state_word(of->state)},
+          {"mean", estimate(face.mean)},
+          {"spread", estimate(face.spread)},
+          {"correlation", estimate(face.correlation_mm)},
+          {"correlation_open", face.correlation_open},
+          {"noise", number(face.noise)}};
+}
+
 }  // namespace
 
 Json tolerance_json(const ToleranceJob& job) {
@@ -103,6 +117,7 @@ Json tolerance_json(const ToleranceJob& job) {
       {"stations", of.stations},
       {"solved_afresh", of.solved_afresh},
       {"errors", errors(*job.job.joint.tolerance)},
+      {"record", record(job.record)},
       {"shares", shares(of.shares)},
       {"nominal_margin", number(of.nominal_margin_mm)},
       {"margin_mean", estimate(of.margin_mean_mm)},

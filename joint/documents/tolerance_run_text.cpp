@@ -91,6 +91,34 @@ void add_answer(TextTable& table,
   }
 }
 
+/// What the record says of the hull's face, and how surely.
+std::string record_text(const RecordedFace& of, const NumberStyle& style) {
+  const FieldEstimate& face = of.face;
+  const auto range = [&](const Estimate& estimate) {
+    const auto text = [&](double mm) { return style.gap(Length::mm(mm)); };
+    return fmt::format("{} ({} to {})", text(estimate.value), text(estimate.low),
+                       text(estimate.high));
+  };
+  std::string text = fmt::format(
+      "The hull's face is that of {} built, by {}, {}, in {}: mean outward {}, spread "
+      "{}, each reading by itself {}.",
+      counted(face.samples, "boat"), counted(face.readings, "place"),
+      state_word(of.state), style.unit_words(), range(face.mean), range(face.spread),
+      style.gap(Length::mm(face.noise)));
+  text +=
+      face.correlation_open
+          ? " The readings stand too far apart to tell over what length it is alike: "
+            "spread and readings by themselves are put in together."
+          : fmt::format(" It is alike over {} {} ({} to {}).",
+                        style.span(Length::mm(face.correlation_mm.value)),
+                        style.unit_name(),
+                        style.span(Length::mm(face.correlation_mm.low)),
+                        style.span(Length::mm(face.correlation_mm.high)));
+  return wrapped(text +
+                 " A lip that is thicker and a hull that is fuller look alike in a "
+                 "gap: all of it is put on the hull's face.");
+}
+
 }  // namespace
 
 std::string tolerance_adhesive_text(const ToleranceJob& job, const NumberStyle&) {
@@ -134,7 +162,7 @@ std::string tolerance_errors_text(const ToleranceJob& job, const NumberStyle& st
          error.correlation > Length() ? style.size_with_unit(error.correlation)
                                       : "the boat"});
   }
-  return text_of(table) +
+  return text_of(table) + (job.record ? record_text(*job.record, style) : "") +
          wrapped(
              "Spread is the standard deviation of a normal law, half the width of a "
              "uniform one. Shrinkage is of length and beam alike, more is smaller; "

@@ -48,6 +48,7 @@ BOOST_AUTO_TEST_CASE(wrong_numbers_are_told_what_would_be_right) {
       {{"--threads", "two"}, "--threads is \"two\": a whole number from 1 to 256"},
       {{"--seed", "1", "--seed", "2"},
        "--seed takes one value, and is given once: see sheerlap --help"},
+      {{"--record", ""}, "--record is empty: name a record of boats"},
       {{"--boat", "200"}, "unknown option --boat: did you mean --boats?"},
   };
   for (const auto& row : rows) BOOST_TEST_CONTEXT(row.message) {
@@ -60,14 +61,13 @@ BOOST_AUTO_TEST_CASE(wrong_numbers_are_told_what_would_be_right) {
 }
 
 BOOST_AUTO_TEST_CASE(other_commands_take_none_of_them) {
-  for (const char* option : {"--boats", "--seed", "--threads"}) {
+  for (const char* option : {"--boats", "--seed", "--threads", "--record"}) {
     const auto asked = parse_options({"fit", "j.toml", option, "200"});
     BOOST_TEST_REQUIRE(!asked.has_value());
     BOOST_TEST_REQUIRE(asked.error().size() == 1U);
-    BOOST_TEST(
-        asked.error()[0].message ==
-        "--boats, --seed and --threads are for tolerance: leave them out, or run "
-        "tolerance");
+    BOOST_TEST(asked.error()[0].message ==
+               "--boats, --seed, --threads and --record are for tolerance: leave them "
+               "out, or run tolerance");
   }
 }
 

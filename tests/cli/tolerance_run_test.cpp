@@ -7,6 +7,7 @@
 #include <iterator>
 #include <nlohmann/json.hpp>
 
+#include "tests/cli/boat_folder.h"
 #include "tests/cli/program.h"
 
 namespace sheerlap {
@@ -16,6 +17,10 @@ using nlohmann::json;
 
 bool holds(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
+}
+
+std::string demo_record() {
+  return (fixtures_folder() / "demo-640" / "record" / "boats.db").string();
 }
 
 struct ToleranceDemo : TestFolder {
@@ -103,6 +108,33 @@ BOOST_AUTO_TEST_CASE(a_missing_table_is_named) {
   BOOST_TEST(outcome.err ==
              "joint.toml:1: [tolerance] is missing: `tolerance` needs its boats, and "
              "an [[error]] for each thing that goes wrong\n");
+}
+
+BOOST_AUTO_TEST_CASE(the_hulls_face_is_had_from_the_record_that_is_named) {
+  const std::string numbers = "mean = 0\nspread = 0.4\ncorrelation = 700";
+  put("joint.toml",
+      replaced(joint_text(), numbers, "from_record = true\ncorrelation = 700"));
+  const json found = result({"--boats", "200", "--record", demo_record()})["tolerance"];
+  BOOST_TEST(found["record"]["boats"] == 30);
+  BOOST_TEST(found["record"]["state"] == "held");
+  BOOST_TEST(found["errors"][5]["mean"] == found["record"]["mean"]["value"]);
+  const Outcome text = run({"--boats", "200", "--record", demo_record()});
+  BOOST_TEST(holds(text.out, "The hull's face is that of 30 boats built"));
+  BOOST_TEST(holds(run({"--boats", "200"}).err, "name the record of the boats built"));
+  BOOST_TEST(holds(run({"--record", "no.db"}).err, "no.db: there is no such record"));
+}
+
+BOOST_AUTO_TEST_CASE(a_record_that_does_not_serve_is_refused) {
+  BOOST_TEST(holds(run({"--record", demo_record()}).err, "no [[error]] asks for it"));
+  const std::string numbers = "mean = 0\nspread = 0.4\ncorrelation = 700";
+  const std::string text = replaced(joint_text(), numbers, "from_record = true");
+  put("joint.toml", text);
+  const Outcome short_of = run({"--boats", "200", "--record", demo_record()});
+  BOOST_TEST(short_of.status == 2);
+  BOOST_TEST(holds(short_of.err, "stand too far apart to tell it: give a length"));
+  put("joint.toml", replaced(text, "\"Demo 640\"", "\"Another\""));
+  BOOST_TEST(holds(run({"--record", demo_record()}).err,
+                   "holds boats of \"Demo 640\", not of \"Another\""));
 }
 
 BOOST_AUTO_TEST_CASE(a_full_device_is_reported_and_ends_with_3) {

@@ -152,6 +152,19 @@ BOOST_AUTO_TEST_CASE(wrong_values_are_told_with_file_line_and_remedy) {
                 "which vary along the girth: leave it out");
 }
 
+BOOST_AUTO_TEST_CASE(an_error_had_from_the_record_has_no_numbers_of_its_own) {
+  const std::string numbers =
+      "law = \"normal\"\nmean = 0.5\nspread = \"1/16 in\"\ncorrelation = 700\n";
+  const ToleranceInputs inputs =
+      inputs_of(replaced(joint_with_tolerance, numbers, "from_record = true\n"));
+  BOOST_TEST(inputs.errors[2].from_record);
+  BOOST_TEST(inputs.errors[2].correlation.in_mm() == 0);
+  BOOST_TEST(!inputs.errors[0].from_record);
+  check_refused(
+      "mean = 0.5\nspread = \"1/16 in\"", "from_record = true\nspread = 1", 18,
+      "[[error]] spread is had from the record: leave it out, or from_record");
+}
+
 BOOST_AUTO_TEST_CASE(a_table_without_the_other_is_refused) {
   check_refused("[tolerance]\nboats = 5000\nseed = 17\n", "", 1,
                 "[[error]] stands without [tolerance]: its boats, how many to make up");

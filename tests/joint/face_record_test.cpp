@@ -132,7 +132,7 @@ BOOST_AUTO_TEST_CASE(what_the_record_does_not_tell_is_asked_for) {
   const auto opening =
       with_record(inputs_of(ProcessErrorKind::HullOpening, Length()), face);
   BOOST_TEST_REQUIRE(!opening.has_value());
-  BOOST_TEST(opening.error()[0].where == "tolerance.error[1].from_record");
+  BOOST_TEST(opening.error()[0].where == "error[1].from_record");
   BOOST_TEST(opening.error()[0].message ==
              "gap readings tell the hull's face alone: give mean and spread of this "
              "error");
@@ -140,10 +140,10 @@ BOOST_AUTO_TEST_CASE(what_the_record_does_not_tell_is_asked_for) {
   const auto length =
       with_record(inputs_of(ProcessErrorKind::HullFace, Length()), face);
   BOOST_TEST_REQUIRE(!length.has_value());
-  BOOST_TEST(length.error()[0].where == "tolerance.error[1].correlation");
-  BOOST_TEST(
-      length.error()[0].message ==
-      "the readings of the record stand too far apart to tell it: give a length");
+  BOOST_TEST(length.error()[0].where == "error[1].correlation");
+  BOOST_TEST(length.error()[0].message ==
+             "[[error]] has no correlation, and the readings of the record stand too "
+             "far apart to tell it: give a length");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
