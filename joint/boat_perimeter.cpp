@@ -139,6 +139,14 @@ Place sheer_place(const PerimeterSide& side, Length girth) {
   return place;
 }
 
+/// The sheer that a perimeter has.
+SheerCurve sheer_of(const Perimeter& perimeter) {
+  std::vector<SheerSide> sides;
+  for (const PerimeterSide& side : perimeter.sides)
+    sides.push_back({side.name, side.sheer.path(), side.start, side.end});
+  return {perimeter.hull->shared_curve(), perimeter.knots, std::move(sides)};
+}
+
 std::vector<Place> places_of(const Perimeter& nominal,
                              const std::vector<SideCorrections>& corrections) {
   std::vector<Place> places;
@@ -192,26 +200,25 @@ tl::unexpected<Errors> no_gap() {
 }  // namespace
 
 Result<Perimeter> boat_perimeter(const Joint& joint,
-                                 const Perimeter& nominal,
+                                 const Perimeter& base,
                                  const std::vector<SideCorrections>& corrections) {
-  auto drawn = sheer_curve(joint.sheer);
-  if (!drawn) return tl::unexpected(drawn.error());
-  const SheerCurve sheer =
-      with_knots(std::move(*drawn), places_of(nominal, corrections));
+  const RefinedSheer refined = with_knots(sheer_of(base), places_of(base, corrections));
+  const SheerCurve& sheer = refined.sheer;
   JointFaces faces = joint_faces(joint, sheer);
+  faces.hull = std::make_shared<const RuledFace>(on_refined(*base.hull, refined));
   std::vector<SideChange> sides;
   for (const SideCorrections& side : corrections) {
     const auto path =
         std::find_if(sheer.sides.begin(), sheer.sides.end(),
                      [&](const SheerSide& given) { return given.name == side.side; });
-    auto change = side_change(*nominal.side(side.side), path->path, faces, side.at);
+    auto change = side_change(*base.side(side.side), path->path, faces, side.at);
     if (!change) return no_gap();
     sides.push_back(std::move(*change));
   }
   if (!settle(faces, sides)) return no_gap();
   faces.hull = std::make_shared<const RuledFace>(changed_hull(*faces.hull, sides));
   auto result = perimeter_on(joint, sheer, faces);
-  if (result) result->checks = nominal.checks;
+  if (result) result->checks = base.checks;
   return result;
 }
 

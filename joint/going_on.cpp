@@ -101,7 +101,8 @@ Check held_check(const HullShapeFit& held, const Adhesive& adhesive) {
 Result<GoingOn> going_on(const Joint& joint, const Perimeter& perimeter) {
   auto found = seating(joint, joint.seating, perimeter);
   if (!found) return tl::unexpected(std::move(found.error()));
-  GoingOn result{straight_entry(perimeter), std::nullopt, std::move(*found), {}};
+  GoingOn result{
+      straight_entry(perimeter), std::nullopt, std::move(*found), std::nullopt, {}};
   if (joint.turned_entry) {
     result.turned = turned_entry(perimeter, *joint.turned_entry);
     result.checks.push_back(turned_check(*result.turned, *joint.turned_entry,

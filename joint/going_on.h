@@ -7,6 +7,7 @@
 #include "joint/entry_path.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
+#include "joint/seated_joint.h"
 #include "joint/seating.h"
 
 namespace sheerlap {
@@ -16,6 +17,8 @@ struct GoingOn {
   EntryPath straight;
   std::optional<EntryPath> turned;  ///< if the joint file gives a turned entry
   Seating seating;
+  /// What follows from the seating; none where no hull face can be found for it.
+  std::optional<SeatedJoint> seated;
   Checks checks;
 
   /// The way down that the joint file asks for.

@@ -13,6 +13,7 @@
 
 #include "joint/job_on_perimeter.h"
 #include "joint/job_reasons.h"
+#include "joint/seated_joint.h"
 #include "joint/strength_needs.h"
 #include "joint/strength_pitch.h"
 
@@ -179,6 +180,17 @@ void work_out_rest(Job& job,
         errors.take(strength(job.joint, job.perimeter, *job.layout, *job.schedule));
 }
 
+/// Adds what follows from the seating, where anything does.
+void add_seated(Job& job, const Layout* laid_out) {
+  const Layout* known = job.layout ? &*job.layout : laid_out;
+  const auto holes =
+      known ? Result<Layout>(*known) : layout_of(job.joint, job.perimeter);
+  if (!holes) return;
+  auto seated = seated_joint(job.joint, job.perimeter, *job.fit, *holes,
+                             job.going_on->seating.corrections);
+  if (seated) job.going_on->seated = std::move(*seated);
+}
+
 void work_out_parts(Job& job,
                     const Parts& parts,
                     const Given& given,
@@ -193,6 +205,7 @@ void work_out_parts(Job& job,
   work_out_rest(job, parts, given.layout, of_rest);
   job.going_on = errors.take(lid_goes_on.get());
   errors.add(of_rest.release());
+  if (job.going_on) add_seated(job, given.layout);
 }
 
 /// Works out the parts of a joint whose estimates are made.

@@ -5,7 +5,6 @@
 
 #include "joint/adhesive.h"
 #include "joint/boat_perimeter.h"
-#include "joint/layout.h"
 #include "joint/schedule.h"
 
 namespace sheerlap {
@@ -61,16 +60,15 @@ Result<JointFollows> follows(const Joint& joint,
 Result<SeatedJoint> seated_joint(const Joint& joint,
                                  const Perimeter& drawn,
                                  const Fit& fit,
+                                 const Layout& holes,
                                  const std::vector<SideCorrections>& corrections) {
-  const auto holes = layout(joint, drawn);
-  if (!holes) return tl::unexpected(holes.error());
   const auto on = boat_perimeter(joint, drawn, corrections);
   if (!on) return tl::unexpected(on.error());
   const auto seated_fit = sheerlap::fit(joint, *on);
   if (!seated_fit) return tl::unexpected(seated_fit.error());
-  auto as_drawn = follows(joint, drawn, fit, *holes);
+  auto as_drawn = follows(joint, drawn, fit, holes);
   if (!as_drawn) return tl::unexpected(as_drawn.error());
-  auto seated = follows(joint, *on, *seated_fit, *holes);
+  auto seated = follows(joint, *on, *seated_fit, holes);
   if (!seated) return tl::unexpected(seated.error());
   return SeatedJoint{std::move(*as_drawn), std::move(*seated)};
 }

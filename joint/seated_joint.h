@@ -8,6 +8,7 @@
 #include "joint/adhesive_amounts.h"
 #include "joint/fit.h"
 #include "joint/joint.h"
+#include "joint/layout.h"
 #include "joint/perimeter.h"
 #include "joint/readings_gap.h"
 
@@ -38,15 +39,16 @@ struct SeatedJoint {
   JointFollows seated;
 };
 
-/// What follows from a seating. The holes are those of the drawing: the jig is the same
-/// for every boat.
+/// What follows from a seating.
 ///
 /// @param fit          as drawn
+/// @param holes        of the drawing: the jig is the same for every boat
 /// @param corrections  of the gap, by the seating
-/// @errors  of `boat_perimeter`, `fit`, `adhesive_plan`, `layout` and `schedule`
+/// @errors  of `boat_perimeter`, `fit`, `adhesive_plan` and `schedule`
 Result<SeatedJoint> seated_joint(const Joint& joint,
                                  const Perimeter& drawn,
                                  const Fit& fit,
+                                 const Layout& holes,
                                  const std::vector<SideCorrections>& corrections);
 
 }  // namespace sheerlap

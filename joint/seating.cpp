@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "joint/fit_reach.h"
+#include "joint/seated_corrections.h"
 #include "joint/seating_task.h"
 #include "joint/sheer_places.h"
 #include "joint/worded_length.h"
@@ -164,6 +165,7 @@ Result<Seating> seating(const Joint& joint,
     if (!held) return no_gap();
     seating.held = shape_fit(task, *held);
   }
+  seating.corrections = seated_corrections(perimeter, task, *best);
   seating.checks = seating_checks(seating);
   return seating;
 }

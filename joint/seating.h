@@ -10,6 +10,7 @@
 #include "joint/fit.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
+#include "joint/readings_gap.h"
 #include "joint/seating_inputs.h"
 
 namespace sheerlap {
@@ -63,6 +64,8 @@ struct Seating {
   std::vector<SeatedReading> readings;
   std::optional<HullShapeFit> free;  ///< if there are readings
   std::optional<HullShapeFit> held;  ///< if there are held readings
+  /// Of the gaps in the hull's shape as moulded, or as read, to those then.
+  std::vector<SideCorrections> corrections;
   Checks checks;
 
   /// Whether all gaps lie in the window, to a millionth of a mm.
