@@ -180,15 +180,27 @@ void work_out_rest(Job& job,
         errors.take(strength(job.joint, job.perimeter, *job.layout, *job.schedule));
 }
 
+/// What follows from the fit as drawn, from the parts there are already if they are.
+Result<JointFollows> drawn_follows(const Job& job, const Layout& holes) {
+  if (job.adhesive && job.schedule)
+    return JointFollows{verdict_lengths(*job.fit), job.adhesive->nominal,
+                        fasteners_by_length(*job.schedule)};
+  return joint_follows(job.joint, job.perimeter, *job.fit, holes);
+}
+
 /// Adds what follows from the seating, where anything does.
 void add_seated(Job& job, const Layout* laid_out) {
   const Layout* known = job.layout ? &*job.layout : laid_out;
   const auto holes =
       known ? Result<Layout>(*known) : layout_of(job.joint, job.perimeter);
   if (!holes) return;
-  auto seated = seated_joint(job.joint, job.perimeter, *job.fit, *holes,
-                             job.going_on->seating.corrections);
-  if (seated) job.going_on->seated = std::move(*seated);
+  auto seated = std::async(std::launch::async, seated_follows, std::cref(job.joint),
+                           std::cref(job.perimeter), std::cref(*holes),
+                           std::cref(job.going_on->seating.corrections));
+  auto drawn = drawn_follows(job, *holes);
+  auto found = seated.get();
+  if (drawn && found)
+    job.going_on->seated = SeatedJoint{std::move(*drawn), std::move(*found)};
 }
 
 void work_out_parts(Job& job,

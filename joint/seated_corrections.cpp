@@ -21,11 +21,13 @@ std::vector<double> nominal_gaps(SeatingTask task) {
   return nominal->gaps_mm;
 }
 
-Length drill_girth(const PerimeterSide& side, Place place) {
-  return std::clamp(side.drill_line.girth_at(place), Length(), side.drill_line_length);
+/// The girth on the drill line across from one along the sheer.
+Length drill_girth(const PerimeterSide& side, Length girth) {
+  return std::clamp(side.drill_line.girth_at(side.sheer.place_at(girth)), Length(),
+                    side.drill_line_length);
 }
 
-/// The corrections at all the places of one side.
+/// The corrections at all the places of one side, by their girth along the sheer.
 std::vector<GapCorrection> all_of_side(const PerimeterSide& side,
                                        const SeatingTask& task,
                                        const FoundSeating& seated,
@@ -34,7 +36,7 @@ std::vector<GapCorrection> all_of_side(const PerimeterSide& side,
   for (std::size_t i = 0; i + 1 < task.points.size(); i += 2) {
     if (task.points[i].side != side.name) continue;
     GapCorrection at;
-    at.girth = drill_girth(side, side.sheer.place_at(task.points[i].girth));
+    at.girth = task.points[i].girth;
     at.top = Length::mm(seated.gaps_mm[i] - nominal[i]);
     at.low = Length::mm(seated.gaps_mm[i + 1] - nominal[i + 1]);
     if (all.empty() || (at.girth - all.back().girth).in_mm() > 1) all.push_back(at);
@@ -89,9 +91,11 @@ std::vector<SideCorrections> seated_corrections(const Perimeter& perimeter,
                                                 const FoundSeating& seated) {
   const std::vector<double> nominal = nominal_gaps(task);
   std::vector<SideCorrections> corrections;
-  for (const PerimeterSide& side : perimeter.sides)
-    corrections.push_back(
-        {side.name, thinned(all_of_side(side, task, seated, nominal))});
+  for (const PerimeterSide& side : perimeter.sides) {
+    auto few = thinned(all_of_side(side, task, seated, nominal));
+    for (GapCorrection& at : few) at.girth = drill_girth(side, at.girth);
+    corrections.push_back({side.name, std::move(few)});
+  }
   return corrections;
 }
 

@@ -8,8 +8,6 @@
 #include "joint/schedule.h"
 
 namespace sheerlap {
-namespace {
-
 VerdictLengths verdict_lengths(const Fit& fit) {
   VerdictLengths lengths;
   for (const FitRun& run : fit.runs) {
@@ -43,10 +41,10 @@ std::vector<FastenersOfLength> fasteners_by_length(const Schedule& schedule) {
   return all;
 }
 
-Result<JointFollows> follows(const Joint& joint,
-                             const Perimeter& perimeter,
-                             const Fit& fit,
-                             const Layout& holes) {
+Result<JointFollows> joint_follows(const Joint& joint,
+                                   const Perimeter& perimeter,
+                                   const Fit& fit,
+                                   const Layout& holes) {
   const auto adhesive = adhesive_plan(joint, perimeter, holes.count);
   if (!adhesive) return tl::unexpected(adhesive.error());
   const auto drilled = schedule(joint, perimeter, holes);
@@ -55,22 +53,15 @@ Result<JointFollows> follows(const Joint& joint,
                       fasteners_by_length(*drilled)};
 }
 
-}  // namespace
-
-Result<SeatedJoint> seated_joint(const Joint& joint,
-                                 const Perimeter& drawn,
-                                 const Fit& fit,
-                                 const Layout& holes,
-                                 const std::vector<SideCorrections>& corrections) {
+Result<JointFollows> seated_follows(const Joint& joint,
+                                    const Perimeter& drawn,
+                                    const Layout& holes,
+                                    const std::vector<SideCorrections>& corrections) {
   const auto on = boat_perimeter(joint, drawn, corrections);
   if (!on) return tl::unexpected(on.error());
-  const auto seated_fit = sheerlap::fit(joint, *on);
-  if (!seated_fit) return tl::unexpected(seated_fit.error());
-  auto as_drawn = follows(joint, drawn, fit, holes);
-  if (!as_drawn) return tl::unexpected(as_drawn.error());
-  auto seated = follows(joint, *on, *seated_fit, holes);
+  const auto seated = fit(joint, *on);
   if (!seated) return tl::unexpected(seated.error());
-  return SeatedJoint{std::move(*as_drawn), std::move(*seated)};
+  return joint_follows(joint, *on, *seated, holes);
 }
 
 }  // namespace sheerlap

@@ -11,6 +11,7 @@
 #include "joint/layout.h"
 #include "joint/perimeter.h"
 #include "joint/readings_gap.h"
+#include "joint/schedule.h"
 
 namespace sheerlap {
 
@@ -39,16 +40,29 @@ struct SeatedJoint {
   JointFollows seated;
 };
 
-/// What follows from a seating.
+/// What follows from a fit as it is.
 ///
-/// @param fit          as drawn
+/// @param holes  of the drawing
+/// @errors  of `adhesive_plan` and `schedule`
+Result<JointFollows> joint_follows(const Joint& joint,
+                                   const Perimeter& perimeter,
+                                   const Fit& fit,
+                                   const Layout& holes);
+
+/// What follows where gaps are corrected.
+///
 /// @param holes        of the drawing: the jig is the same for every boat
 /// @param corrections  of the gap, by the seating
 /// @errors  of `boat_perimeter`, `fit`, `adhesive_plan` and `schedule`
-Result<SeatedJoint> seated_joint(const Joint& joint,
-                                 const Perimeter& drawn,
-                                 const Fit& fit,
-                                 const Layout& holes,
-                                 const std::vector<SideCorrections>& corrections);
+Result<JointFollows> seated_follows(const Joint& joint,
+                                    const Perimeter& drawn,
+                                    const Layout& holes,
+                                    const std::vector<SideCorrections>& corrections);
+
+/// How a fit's girth is shared among the verdicts.
+VerdictLengths verdict_lengths(const Fit& fit);
+
+/// The fasteners of a schedule, by length.
+std::vector<FastenersOfLength> fasteners_by_length(const Schedule& schedule);
 
 }  // namespace sheerlap
