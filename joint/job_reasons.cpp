@@ -9,6 +9,7 @@
 #include "joint/order_reasons.h"
 #include "joint/perimeter_reasons.h"
 #include "joint/schedule_reasons.h"
+#include "joint/seated_reasons.h"
 #include "joint/seating_reasons.h"
 
 namespace sheerlap {
@@ -27,6 +28,8 @@ Explanations reasons_of(const Job& job) {
     append(reasons, fit_reasons(job.perimeter, *job.fit,
                                 job.boat ? HullFrom::Readings : HullFrom::Drawing));
   if (job.going_on) append(reasons, seating_reasons(job.joint, *job.going_on));
+  if (job.going_on && job.going_on->seated)
+    append(reasons, seated_reasons(*job.going_on->seated));
   if (job.adhesive)
     append(reasons, adhesive_reasons(job.joint, *job.adhesive,
                                      job.layout ? job.layout->count : 0));

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "joint/documents/seated_text.h"
 #include "joint/documents/seating_text.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
@@ -100,7 +101,9 @@ std::string fit_text(const Job& job, const NumberStyle& style) {
   const bool goes_on = job.going_on.has_value();
   return (goes_on ? what_to_do(job, style) + "\n" : "") + heading(job, style) + "\n" +
          text_of(fit_extremes(fit, style)) + way_down() +
-         (goes_on ? seating_text(job, style) + entry_text(job, style) : "") +
+         (goes_on ? seating_text(job, style) + seated_text(job, style) +
+                        entry_text(job, style)
+                  : "") +
          "\nWhere the verdict changes\n" + text_of(fit_runs(fit, style)) +
          "\nAt the rows of the sheer table: top, middle and low edge of the lap\n" +
          stations(fit, style);

@@ -58,7 +58,7 @@ Json result_object(const Job& job, const OriginWords& words_of) {
   if (job.fit) result["fit"] = fit_json(*job.fit);
   if (job.going_on) {
     result["entry"] = entry_json(*job.fit, job.joint, *job.going_on);
-    result["seating"] = seating_json(job.going_on->seating, job.boat.has_value());
+    result["seating"] = seating_json(*job.going_on, job.boat.has_value());
   }
   if (job.adhesive) result["adhesive"] = adhesive_json(*job.adhesive);
   if (job.layout) result["layout"] = layout_json(*job.layout);

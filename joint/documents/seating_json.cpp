@@ -71,6 +71,28 @@ Json readings_json(const std::vector<SeatedReading>& readings) {
   return list;
 }
 
+Json follows_json(const JointFollows& joint) {
+  Json fasteners = Json::array();
+  for (const FastenersOfLength& of : joint.fasteners)
+    fasteners.push_back({{"length", number(of.length)}, {"count", of.count}});
+  return {{"girth",
+           {{"good", number(joint.girth.good)},
+            {"tight", number(joint.girth.tight)},
+            {"wide", number(joint.girth.wide)},
+            {"interference", number(joint.girth.interference)}}},
+          {"joint_volume", number(joint.adhesive.joint.in_ml())},
+          {"bead_volume", number(joint.adhesive.bead.in_ml())},
+          {"boat_volume", number(joint.adhesive.boat.in_ml())},
+          {"packs", joint.adhesive.packs},
+          {"fasteners", std::move(fasteners)}};
+}
+
+Json follows_json(const std::optional<SeatedJoint>& joint) {
+  if (!joint) return nullptr;
+  return {{"drawn", follows_json(joint->drawn)},
+          {"seated", follows_json(joint->seated)}};
+}
+
 }  // namespace
 
 Json entry_json(const Fit& fit, const Joint& joint, const GoingOn& going_on) {
@@ -82,7 +104,8 @@ Json entry_json(const Fit& fit, const Joint& joint, const GoingOn& going_on) {
   return json;
 }
 
-Json seating_json(const Seating& seating, bool read) {
+Json seating_json(const GoingOn& going_on, bool read) {
+  const Seating& seating = going_on.seating;
   return {
       {"dx", number(seating.dx)},
       {"dy", number(seating.dy)},
@@ -102,7 +125,8 @@ Json seating_json(const Seating& seating, bool read) {
       {"readings", readings_json(seating.readings)},
       {"free", shape_json(seating.free)},
       {"held", shape_json(seating.held)},
-      {"seated", shape_json(seating.seated)}};
+      {"seated", shape_json(seating.seated)},
+      {"follows", follows_json(going_on.seated)}};
 }
 
 }  // namespace sheerlap

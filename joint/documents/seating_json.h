@@ -9,8 +9,10 @@ namespace sheerlap {
 /// straight down.
 Json entry_json(const Fit& fit, const Joint& joint, const GoingOn& going_on);
 
+/// The best seating and what follows from it.
+///
 /// @param read  of one boat as it was read: what brings its hull to the mould is not
 ///              known then
-Json seating_json(const Seating& seating, bool read);
+Json seating_json(const GoingOn& going_on, bool read);
 
 }  // namespace sheerlap

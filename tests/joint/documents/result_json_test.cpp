@@ -117,7 +117,13 @@ BOOST_AUTO_TEST_CASE(the_keys_of_entry_and_seating_keep_their_order) {
   const Json& seating = result["seating"];
   BOOST_TEST(keys(seating) ==
              "dx,dy,turn,squeeze,margin,side,girth,depth,gap,as_drawn,gain_left,at_bow,"
-             "at_stern,pivot,contacts,readings,free,held,seated");
+             "at_stern,pivot,contacts,readings,free,held,seated,follows");
+  const Json& follows = seating["follows"];
+  BOOST_TEST(keys(follows) == "drawn,seated");
+  BOOST_TEST(keys(follows["seated"]) ==
+             "girth,joint_volume,bead_volume,boat_volume,packs,fasteners");
+  BOOST_TEST(keys(follows["seated"]["girth"]) == "good,tight,wide,interference");
+  BOOST_TEST(keys(follows["seated"]["fasteners"][0]) == "length,count");
   BOOST_TEST(keys(seating["squeeze"][0]) == "at,amount,limit,to_mould,limit_price");
   BOOST_TEST(keys(seating["contacts"][0]) == "side,girth,depth,gap,holds,price");
   BOOST_TEST(keys(seating["readings"][0]) == "at,free,held,seated");

@@ -116,6 +116,16 @@ GoingOn sample_going_on() {
       HullShapeFit{{Length::mm(-4.5), SideName::Starboard, Length::mm(2310), Length()},
                    {Length::mm(14), SideName::Port, Length::mm(4600), Length::mm(50)}};
   seating.held = seating.seated;
+  JointFollows follows;
+  follows.girth = {Length::mm(9000), Length::mm(200), Length::mm(0), Length::mm(0)};
+  follows.adhesive.joint = Volume::ml(1200);
+  follows.adhesive.boat = Volume::ml(1700);
+  follows.adhesive.packs = 4;
+  follows.fasteners = {{Length::mm(19), 80}, {std::nullopt, 1}};
+  going_on.seated = SeatedJoint{follows, follows};
+  going_on.seated->seated.girth.tight = Length();
+  going_on.seated->seated.adhesive.joint = Volume::ml(1300);
+  going_on.seated->seated.fasteners = {{Length::mm(19), 70}, {Length::mm(22), 11}};
   return going_on;
 }
 
