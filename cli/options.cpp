@@ -229,8 +229,7 @@ Result<std::variant<Options, TextAsked>> parse_options(
   std::optional<ReadingState> state;
   if (command) state = judged_readings(raw->readings, *command, errors);
   ToleranceOptions tolerance;
-  if (command)
-    tolerance = judge_tolerance(raw->tolerance, *command == Command::Tolerance, errors);
+  if (command) tolerance = judge_tolerance(raw->tolerance, *command, errors);
   if (!errors.empty()) return tl::unexpected(std::move(errors));
   Options options = options_of(*raw, *command);
   options.unit = unit;

@@ -9,6 +9,7 @@
 #include "cli/boat_file.h"
 #include "cli/joint_file.h"
 #include "cli/new_joint.h"
+#include "cli/opened_record.h"
 #include "cli/options.h"
 #include "cli/output.h"
 #include "cli/progress_line.h"
@@ -29,8 +30,8 @@
 #include "joint/job.h"
 #include "joint/mark_ranges.h"
 #include "joint/nearest_word.h"
+#include "joint/records/record_charts.h"
 #include "joint/sheets/sheets.h"
-#include "joint/tolerance_job.h"
 #include "joint/tolerance_job.h"
 
 namespace sheerlap {
@@ -147,17 +148,33 @@ std::string shown(const Options& options, const Job& job, const ReportStyle& sty
   return report(subject_of(options.command), job, style);
 }
 
-SheetStyle sheet_style(const Options& options, const ReportStyle& style) {
+SheetStyle sheet_style(const Options& options,
+                       const ReportStyle& style,
+                       const RecordCharts* record) {
   const Paper usual = style.unit == LengthUnit::Millimetres ? Paper::A4 : Paper::Letter;
-  return {style, options.paper.value_or(usual)};
+  return {style, options.paper.value_or(usual), record};
+}
+
+/// The charts of the boats built, where a record of them is given.
+Result<std::optional<RecordCharts>> charts_of(const Options& options,
+                                              const Joint& joint) {
+  if (!options.tolerance.record) return std::nullopt;
+  const std::string& record = *options.tolerance.record;
+  const auto store = opened_record(record, joint);
+  if (!store) return tl::unexpected(store.error());
+  auto series = store->series();
+  if (!series) return of_record(series.error(), record);
+  return record_charts(std::move(*series));
 }
 
 /// Sheets and documents of a job; the last is "result.json".
 Result<std::vector<Document>> files_of(const Options& options,
                                        const Job& job,
                                        const ReportStyle& style) {
+  const auto charts = charts_of(options, job.joint);
+  if (!charts) return tl::unexpected(charts.error());
   ProgressLine line(options.quiet);
-  auto files = sheets(job, sheet_style(options, style),
+  auto files = sheets(job, sheet_style(options, style, *charts ? &**charts : nullptr),
                       [&](const std::string& name, std::size_t done, std::size_t of) {
                         line.show(fmt::format("{} of {}: {}", done + 1, of, name));
                       });

@@ -4,6 +4,7 @@
 
 #include <charconv>
 
+#include "cli/options.h"
 #include "cli/tolerance_tables.h"
 #include "joint/quoted_text.h"
 
@@ -39,18 +40,21 @@ std::optional<std::size_t> whole(const WholeOption& option,
 }  // namespace
 
 ToleranceOptions judge_tolerance(const RawToleranceOptions& raw,
-                                 bool wanted,
+                                 Command command,
                                  Errors& errors) {
-  if (!wanted) {
-    if (raw.boats || raw.seed || raw.threads || raw.record)
-      errors.push_back({ErrorKind::InvalidInput, "",
-                        "--boats, --seed, --threads and --record are for tolerance: "
-                        "leave them out, or run tolerance"});
-    return {};
-  }
-  if (raw.record && raw.record->empty())
-    errors.push_back(
-        {ErrorKind::InvalidInput, "", "--record is empty: name a record of boats"});
+  const auto refuse = [&](const char* message) {
+    errors.push_back({ErrorKind::InvalidInput, "", message});
+  };
+  const bool makes_boats = command == Command::Tolerance;
+  if (!makes_boats && (raw.boats || raw.seed || raw.threads))
+    refuse(
+        "--boats, --seed and --threads are for tolerance: leave them out, or run "
+        "tolerance");
+  if (!makes_boats && command != Command::Job && raw.record)
+    refuse("--record is for tolerance and job: leave it out, or run one of them");
+  else if (raw.record && raw.record->empty())
+    refuse("--record is empty: name a record of boats");
+  if (!makes_boats) return {{}, {}, {}, raw.record};
   return {whole({"--boats", fewest_boats, 1'000'000}, raw.boats, errors),
           whole({"--seed", 1, 1'000'000}, raw.seed, errors),
           whole({"--threads", 1, most_threads}, raw.threads, errors), raw.record};

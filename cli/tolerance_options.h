@@ -8,7 +8,9 @@
 
 namespace sheerlap {
 
-/// The options of `tolerance` as they are written.
+enum class Command;
+
+/// The options of `tolerance` as they are written; `job` has one of them.
 struct RawToleranceOptions {
   std::optional<std::string> boats, seed, threads, record;
 };
@@ -23,10 +25,10 @@ struct ToleranceOptions {
 
 /// The options, understood.
 ///
-/// @param wanted  whether the command is `tolerance`; any other takes none of them
+/// @param command  `tolerance` takes all of them, `job` the record, any other none
 /// @param errors  gets what is wrong
 ToleranceOptions judge_tolerance(const RawToleranceOptions& raw,
-                                 bool wanted,
+                                 Command command,
                                  Errors& errors);
 
 }  // namespace sheerlap

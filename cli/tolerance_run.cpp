@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "cli/interrupt.h"
+#include "cli/opened_record.h"
 #include "cli/output.h"
 #include "cli/progress_line.h"
 #include "joint/documents/check_text.h"
@@ -54,27 +55,13 @@ class BoatCount {
   std::size_t shown_ = 101;
 };
 
-/// The errors of a record, under its name.
-tl::unexpected<Errors> of_record(Errors errors, const std::string& record) {
-  for (Error& error : errors)
-    if (error.where.empty()) error.message = record + ": " + error.message;
-  return tl::unexpected(std::move(errors));
-}
-
 /// The readings of every boat of a record.
 Result<std::vector<std::vector<GapReading>>> recorded_readings(
     const std::string& record, const Joint& joint) {
-  const auto store = BoatStore::open(record, Database::Missing::Refuse);
-  if (!store) return of_record(store.error(), record);
+  const auto store = opened_record(record, joint);
+  if (!store) return tl::unexpected(store.error());
   const auto list = store->boats();
   if (!list) return of_record(list.error(), record);
-  if (list->title != joint.title)
-    return of_record(
-        {{ErrorKind::InvalidInput, "",
-          fmt::format("holds boats of {}, not of {}: give the record of "
-                      "this joint",
-                      quoted_text(list->title), quoted_text(joint.title))}},
-        record);
   std::vector<std::vector<GapReading>> readings;
   for (const BoatLine& line : list->boats) {
     auto boat = store->boat(line.hull);

@@ -95,8 +95,10 @@ std::string boats_section(const RecordCharts& charts, const NumberStyle& style) 
       counted(charts.boats.size(), "boat"), html_text(charts.title),
       charts.boats.front().hull, charts.boats.back().hull, style.size(charts.gap_min),
       style.size_with_unit(charts.gap_max), html_text(change_line(charts)));
+  html += "<div class=\"boats\">\n";
   for (const PlaceChart& chart : charts.charts)
     if (chart.drifts || chart.steps) html += figure(charts, chart, style);
+  html += "</div>\n";
   if (!charts.charts.empty()) html += table(charts, style);
   for (const std::string& note : chart_notes(charts))
     html += fmt::format("<p class=\"small\">{}</p>\n", html_text(note));

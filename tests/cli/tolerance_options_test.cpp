@@ -61,14 +61,25 @@ BOOST_AUTO_TEST_CASE(wrong_numbers_are_told_what_would_be_right) {
 }
 
 BOOST_AUTO_TEST_CASE(other_commands_take_none_of_them) {
-  for (const char* option : {"--boats", "--seed", "--threads", "--record"}) {
+  for (const char* option : {"--boats", "--seed", "--threads"}) {
     const auto asked = parse_options({"fit", "j.toml", option, "200"});
     BOOST_TEST_REQUIRE(!asked.has_value());
     BOOST_TEST_REQUIRE(asked.error().size() == 1U);
-    BOOST_TEST(asked.error()[0].message ==
-               "--boats, --seed, --threads and --record are for tolerance: leave them "
-               "out, or run tolerance");
+    BOOST_TEST(
+        asked.error()[0].message ==
+        "--boats, --seed and --threads are for tolerance: leave them out, or run "
+        "tolerance");
   }
+}
+
+BOOST_AUTO_TEST_CASE(a_record_is_for_tolerance_and_for_the_page_of_job) {
+  const auto asked = parse_options({"fit", "j.toml", "--record", "boats.db"});
+  BOOST_TEST_REQUIRE(!asked.has_value());
+  BOOST_TEST(asked.error()[0].message ==
+             "--record is for tolerance and job: leave it out, or run one of them");
+  const auto job = parse_options({"job", "j.toml", "--record", "boats.db"});
+  BOOST_TEST_REQUIRE(job.has_value());
+  BOOST_TEST(std::get<Options>(*job).tolerance.record.value() == "boats.db");
 }
 
 BOOST_AUTO_TEST_SUITE_END()
