@@ -124,14 +124,19 @@ BOOST_AUTO_TEST_CASE(the_hulls_face_is_had_from_the_record_that_is_named) {
   BOOST_TEST(holds(run({"--record", "no.db"}).err, "no.db: there is no such record"));
 }
 
+BOOST_AUTO_TEST_CASE(the_correlation_is_had_from_the_record_where_none_is_given) {
+  put("joint.toml", replaced(joint_text(), "mean = 0\nspread = 0.4\ncorrelation = 700",
+                             "from_record = true"));
+  const json found = result({"--boats", "200", "--record", demo_record()})["tolerance"];
+  const double correlation = found["errors"][5]["correlation"];
+  BOOST_TEST(correlation > 100);
+  BOOST_TEST(correlation < 1000);
+}
+
 BOOST_AUTO_TEST_CASE(a_record_that_does_not_serve_is_refused) {
   BOOST_TEST(holds(run({"--record", demo_record()}).err, "no [[error]] asks for it"));
-  const std::string numbers = "mean = 0\nspread = 0.4\ncorrelation = 700";
-  const std::string text = replaced(joint_text(), numbers, "from_record = true");
-  put("joint.toml", text);
-  const Outcome short_of = run({"--boats", "200", "--record", demo_record()});
-  BOOST_TEST(short_of.status == 2);
-  BOOST_TEST(holds(short_of.err, "stand too far apart to tell it: give a length"));
+  const std::string text = replaced(
+      joint_text(), "mean = 0\nspread = 0.4\ncorrelation = 700", "from_record = true");
   put("joint.toml", replaced(text, "\"Demo 640\"", "\"Another\""));
   BOOST_TEST(holds(run({"--record", demo_record()}).err,
                    "holds boats of \"Demo 640\", not of \"Another\""));
