@@ -21,10 +21,13 @@ std::string window_sentence(const BoatRecord& boat, const NumberStyle& style) {
 
 std::string figures_sentence(const BoatRecord& boat, const NumberStyle& style) {
   std::vector<std::string> parts;
-  if (boat.mean_gap)
+  if (boat.mean_gap) {
+    const std::string state = boat.readings.empty()
+                                  ? "no reading of it is kept"
+                                  : state_word(latest_state(boat.readings));
     parts.push_back(fmt::format("mean gap {} {} ({})", style.gap(*boat.mean_gap),
-                                style.unit_name(),
-                                state_word(latest_state(boat.readings))));
+                                style.unit_name(), state));
+  }
   if (boat.litres)
     parts.push_back(at_most_decimals(*boat.litres, 3) + " litres of adhesive");
   if (boat.holes)

@@ -103,8 +103,14 @@ Result<std::vector<GapSeries>> stored_series(const Database& database) {
     const std::int64_t place = statement->integer(0);
     if (!pair || place != last.first || statement->text(1) != last.second) {
       if (pair) pair->give(series);
+      const auto known = places->find(place);
+      if (known == places->end())
+        return unreadable("",
+                          "it has a reading at a place that the record does not "
+                          "know: the file is damaged, take the last good copy of "
+                          "it");
       last = {place, std::string(statement->text(1))};
-      pair.emplace(places->at(place), state_of_word(last.second));
+      pair.emplace(known->second, state_of_word(last.second));
     }
     pair->add(statement->integer(2), *statement, 3, 4, 5);
   }

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "joint/records/record_schema.h"
+#include "joint/records/stored_faults.h"
 #include "joint/records/stored_words.h"
 
 namespace sheerlap {
@@ -63,6 +64,8 @@ Result<BoatStore> BoatStore::open(const std::filesystem::path& path,
   if (!database) return tl::unexpected(database.error());
   if (const auto ready = bring_up_to_date(*database); !ready)
     return tl::unexpected(ready.error());
+  if (const auto sound = check_stored(*database); !sound)
+    return tl::unexpected(sound.error());
   return BoatStore(std::move(*database));
 }
 

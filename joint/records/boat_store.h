@@ -14,7 +14,8 @@ namespace sheerlap {
 /// Boats kept in a file.
 class BoatStore {
  public:
-  /// @errors  Unreadable: no record, or one that cannot be read; `where` is empty
+  /// @errors  Unreadable: no record, or one that cannot be read or holds
+  ///          what cannot be true; `where` is empty
   static Result<BoatStore> open(const std::filesystem::path& path,
                                 Database::Missing missing);
 

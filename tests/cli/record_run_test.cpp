@@ -109,6 +109,30 @@ BOOST_AUTO_TEST_CASE(a_record_that_is_not_there_or_lacks_a_boat_is_told) {
              "b.db: there is no hull 13: record list shows those there are\n");
 }
 
+BOOST_AUTO_TEST_CASE(a_record_that_was_tampered_with_is_shown_or_refused_by_name) {
+  BOOST_TEST(add("5").status == 0);
+  const auto tamper = [&](const std::string& sql) {
+    RunOptions options;
+    options.folder = path();
+    options.program = "sqlite3";
+    BOOST_TEST(run_program({"b.db", sql}, options).status == 0);
+  };
+  tamper("DELETE FROM readings WHERE hull = 5");
+  const Outcome shown = run({"show", "b.db", "--hull", "5"});
+  BOOST_TEST(shown.status == 0, shown.err);
+  BOOST_TEST(shown.out.find("No gap was read.") != std::string::npos, shown.out);
+  BOOST_TEST(shown.out.find("(no reading of it is kept)") != std::string::npos);
+  BOOST_TEST(add("6").status == 0);
+  tamper("UPDATE readings SET gap_top_mm = 9e999");
+  for (const char* command : {"list", "chart"}) {
+    const Outcome refused = run({command, "b.db"});
+    BOOST_TEST(refused.status == 3);
+    BOOST_TEST(refused.err ==
+               "b.db: it has a reading whose numbers cannot be true (hull 6): the file "
+               "is damaged, take the last good copy of it\n");
+  }
+}
+
 BOOST_AUTO_TEST_CASE(charts_are_written_all_of_them_with_their_numbers) {
   for (const char* hull : {"1", "2", "3"}) BOOST_TEST(add(hull).status == 0);
   const Outcome charts = run({"chart", "b.db", "--out", "charts"});
