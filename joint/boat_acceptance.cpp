@@ -129,17 +129,22 @@ bool changes_fastener(const Boat& boat, const NonConformance& out) {
   });
 }
 
+/// What is open, that which can be undone first. A boat that is glued is not seated,
+/// ground or shimmed any more.
 std::vector<Disposition> dispositions(const Boat& boat, const NonConformance& out) {
+  const bool glued = boat.state == ReadingState::After;
   std::vector<Disposition> open;
+  if (!glued) open.push_back(Disposition::SeatAgain);
   if (out.known != Known::Read || out.kind == OutKind::Step)
     open.push_back(Disposition::ReadAgain);
-  if (out.kind == OutKind::Tight || out.kind == OutKind::Step)
-    open.push_back(Disposition::Grind);
-  if (out.kind == OutKind::NoFastener ||
-      (out.kind == OutKind::Wide && changes_fastener(boat, out)))
-    open.push_back(Disposition::LongerFastener);
-  if (out.kind != OutKind::Tight) open.push_back(Disposition::BuildUp);
-  open.push_back(Disposition::SeatAgain);
+  if (!glued) {
+    if (out.kind == OutKind::NoFastener ||
+        (out.kind == OutKind::Wide && changes_fastener(boat, out)))
+      open.push_back(Disposition::LongerFastener);
+    if (out.kind != OutKind::Tight) open.push_back(Disposition::BuildUp);
+    if (out.kind == OutKind::Tight || out.kind == OutKind::Step)
+      open.push_back(Disposition::Grind);
+  }
   open.push_back(Disposition::Ask);
   return open;
 }

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <cassert>
+#include <set>
+#include <string>
 #include <utility>
 
 #include "joint/bead_changes.h"
@@ -91,6 +93,16 @@ void complete(Boat& boat, const Job& job, const Schedule& schedule, Job drawn) {
   boat.checks = boat_checks(boat);
 }
 
+/// Takes out how the lid goes on, and its checks: of a boat that is glued there is
+/// nothing left to lower, move or squeeze.
+void leave_lid_on(Job& job) {
+  if (!job.going_on) return;
+  std::set<std::string> ids{"fit.entry"};
+  for (const Check& check : job.going_on->checks) ids.insert(check.id);
+  std::erase_if(job.checks, [&](const Check& check) { return ids.contains(check.id); });
+  job.going_on.reset();
+}
+
 }  // namespace
 
 Result<Job> work_out_boat(const Joint& joint,
@@ -113,6 +125,7 @@ Result<Job> work_out_boat(const Joint& joint,
                              : schedule(job->joint, job->perimeter, *drawn->layout);
   if (!holes) return tl::unexpected(of_readings(holes.error()));
   complete(*boat, *job, *holes, std::move(*drawn));
+  if (boat->state == ReadingState::After) leave_lid_on(*job);
   job->checks.insert(job->checks.begin(), boat->checks.begin(), boat->checks.end());
   job->boat = std::move(*boat);
   job->reasons = reasons_of(*job);

@@ -153,8 +153,9 @@ std::string acceptance(const Boat& boat, const NumberStyle& style) {
     const std::size_t indent = name_of(out).size() + 1;
     text += wrapped(fmt::format("{} {}", name_of(out), out_words(out, style)),
                     text_width, indent);
-    text += std::string(indent, ' ') + wrapped("open: " + disposition_words(out, style),
-                                               text_width - indent, indent);
+    text += std::string(indent, ' ') +
+            wrapped("open: " + disposition_words(out, boat.state, style),
+                    text_width - indent, indent);
   }
   return text;
 }
@@ -163,17 +164,22 @@ std::string or_blank(Length length, const NumberStyle& style) {
   return length > Length() ? style.gap(length) : "";
 }
 
-std::string work(const Boat& boat, const NumberStyle& style) {
+/// The places that are out, with what each edge lacks of the least gap or has over the
+/// greatest.
+TextTable places_out(const Boat& boat,
+                     const std::string& lacks,
+                     const std::string& over,
+                     const NumberStyle& style) {
   TextTable table;
   table.columns = {{{"hole or", "reading"}, Align::Left},
                    {{"side"}, Align::Left},
                    {{"girth"}},
                    {{"gap", "top"}},
                    {{"gap", "low"}},
-                   {{"grind", "top"}},
-                   {{"grind", "low"}},
-                   {{"shim", "top"}},
-                   {{"shim", "low"}},
+                   {{lacks, "top"}},
+                   {{lacks, "low"}},
+                   {{over, "top"}},
+                   {{over, "low"}},
                    {{""}, Align::Left}};
   for (const PlaceGap& place : boat.places) {
     const bool any = place.top.grind > Length() || place.low.grind > Length() ||
@@ -187,12 +193,36 @@ std::string work(const Boat& boat, const NumberStyle& style) {
          or_blank(place.top.build_up, style), or_blank(place.low.build_up, style),
          place.known == Known::Read ? "" : word_of(place.known)});
   }
-  const std::string title =
-      "To grind, shim or build up, by hole and reading, at the hull's top edge and at "
-      "the lap's low edge";
+  return table;
+}
+
+constexpr const char* by_place =
+    "by hole and reading, at the hull's top edge and at the lap's low edge";
+
+/// Where a boat that is glued is out.
+std::string where_out(const Boat& boat, const NumberStyle& style) {
+  const TextTable table = places_out(boat, "below", "over", style);
+  const std::string title = fmt::format("Where it is out, {}", by_place);
+  if (table.rows.empty()) return wrapped(title + ": nowhere.");
+  return wrapped(fmt::format("{}, in {}: how far the gap is below the least or over "
+                             "the greatest; the others are inside. The joint is glued: "
+                             "this is no list of work.",
+                             title, style.unit_words())) +
+         text_of(table);
+}
+
+/// What to grind and to shim, once a better seating has not mended it.
+std::string work(const Boat& boat, const NumberStyle& style) {
+  if (boat.state == ReadingState::After) return where_out(boat, style);
+  const TextTable table = places_out(boat, "grind", "shim", style);
+  const std::string title = fmt::format(
+      "To grind, shim or build up AFTER the lid is seated in its best place and read "
+      "again, {}",
+      by_place);
   if (table.rows.empty()) return wrapped(title + ": nothing.");
-  return wrapped(fmt::format("{}, in {}; nothing at the others. What is ground comes "
-                             "off the laminate: ask whether it can spare it.",
+  return wrapped(fmt::format("{}, in {}, by the gap as it is now; nothing at the "
+                             "others. What is ground comes off the laminate: ask "
+                             "whether it can spare it.",
                              title, style.unit_words())) +
          text_of(table);
 }

@@ -73,6 +73,7 @@ std::string what_words(const NonConformance& out, const NumberStyle& style) {
 
 std::string one_disposition(Disposition open,
                             const NonConformance& out,
+                            ReadingState state,
                             const NumberStyle& style) {
   const std::string by = style.gap(out_by(out)) + " " + style.unit_name();
   switch (open) {
@@ -92,7 +93,9 @@ std::string one_disposition(Disposition open,
     case Disposition::ReadAgain:
       return out.kind == OutKind::Step ? "read both again" : "read it there";
     case Disposition::Ask:
-      return "scrap, or ask whoever answers for the joint";
+      return state == ReadingState::After
+                 ? "repair, reject, or ask whoever answers for the joint"
+                 : "scrap, or ask whoever answers for the joint";
   }
   assert(false);
   return "";
@@ -165,10 +168,12 @@ std::string out_words(const NonConformance& out, const NumberStyle& style) {
   return fmt::format("{}: {}", where_words(out, style), what_words(out, style));
 }
 
-std::string disposition_words(const NonConformance& out, const NumberStyle& style) {
+std::string disposition_words(const NonConformance& out,
+                              ReadingState state,
+                              const NumberStyle& style) {
   std::string words;
   for (const Disposition open : out.open)
-    words += (words.empty() ? "" : "; ") + one_disposition(open, out, style);
+    words += (words.empty() ? "" : "; ") + one_disposition(open, out, state, style);
   return words;
 }
 

@@ -28,7 +28,11 @@ std::string boat_name(const Boat& boat);
 /// What is out, where, and by how much, in a sentence.
 std::string out_words(const NonConformance& out, const NumberStyle& style);
 
-/// What the yard may do about it, in words: "grind 0.4 mm off; ...".
-std::string disposition_words(const NonConformance& out, const NumberStyle& style);
+/// What the yard may do about it, in words, that which can be undone first: "seat the
+/// lid in its best place (fit) and read again; grind off up to 0.40 mm; ...".
+/// @param state  of the readings: a boat that is glued is no longer ground or shimmed
+std::string disposition_words(const NonConformance& out,
+                              ReadingState state,
+                              const NumberStyle& style);
 
 }  // namespace sheerlap

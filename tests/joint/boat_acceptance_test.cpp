@@ -57,6 +57,35 @@ BOOST_AUTO_TEST_CASE(a_tight_stretch_is_numbered_with_its_marks_and_what_it_lack
   BOOST_TEST(!open(out, Disposition::BuildUp));
 }
 
+BOOST_AUTO_TEST_CASE(what_can_be_undone_is_open_before_what_cannot) {
+  // property: to seat the lid again costs nothing, ground laminate does not come back
+  joint.reading_limits.step = Length::mm(2);
+  std::size_t ground = 0;
+  for (const NonConformance& out : boat(2500, 0.5, 9).out) {
+    BOOST_TEST_REQUIRE(!out.open.empty());
+    BOOST_TEST((out.open.front() == Disposition::SeatAgain));
+    BOOST_TEST((out.open.back() == Disposition::Ask));
+    if (!open(out, Disposition::Grind)) continue;
+    ++ground;
+    BOOST_TEST((out.open[out.open.size() - 2] == Disposition::Grind));
+  }
+  BOOST_TEST(ground > 0U);
+}
+
+BOOST_AUTO_TEST_CASE(a_boat_that_is_glued_is_not_seated_ground_or_shimmed) {
+  std::vector<GivenReading> readings;
+  for (const double girth : {0., 2000., 2500., 3000., 4000.}) {
+    const double gap = girth == 2500 ? 0.5 : girth == 4000 ? 13 : 3;
+    readings.push_back(girth_reading(SideName::Starboard, girth, gap, gap));
+    readings.back().state = ReadingState::After;
+  }
+  const Boat read = of(readings);
+  BOOST_TEST_REQUIRE(read.out.size() >= 2U);
+  for (const NonConformance& out : read.out)
+    for (const Disposition one : out.open)
+      BOOST_TEST((one == Disposition::Ask || one == Disposition::ReadAgain));
+}
+
 BOOST_AUTO_TEST_CASE(at_each_hole_to_grind_is_what_the_gap_lacks) {
   // property: gap and what is taken off make the least gap, inside it nothing is
   for (const PlaceGap& place : boat(2500, 0.5, 9).places)

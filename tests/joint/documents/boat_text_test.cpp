@@ -89,6 +89,30 @@ BOOST_AUTO_TEST_CASE(each_non_conformance_has_its_number_and_what_is_open) {
   BOOST_TEST(holds(line, "no fastener in stock serves"));
 }
 
+BOOST_AUTO_TEST_CASE(work_is_told_to_wait_until_the_lid_is_seated) {
+  BOOST_TEST(holds(unwrapped(text_in(LengthUnit::Millimetres)),
+                   "To grind, shim or build up AFTER the lid is seated in its best "
+                   "place and read again, by hole"));
+}
+
+BOOST_AUTO_TEST_CASE(a_boat_that_is_glued_is_told_no_work_and_no_seating) {
+  std::vector<GivenReading> readings;
+  for (const double girth : {0., 2000., 2500., 3000., 4000.}) {
+    const double gap = girth == 2500 ? 0.25 : 3;
+    readings.push_back(girth_reading(SideName::Starboard, girth, gap, gap));
+    readings.back().state = ReadingState::After;
+  }
+  const Job job = boat_job(box_joint(4000, 2000, {}), boat_parts(), readings);
+  const std::string text = unwrapped(report(Subject::Fit, job, {}));
+  BOOST_TEST(holds(text,
+                   "0.75 below 1 open: repair, reject, or ask whoever answers for "
+                   "the joint"));
+  BOOST_TEST(holds(text, "Where it is out, by hole and reading"));
+  for (const char* words : {"grind", "shim", "What to do", "Move the deck", "squeeze",
+                            "best place", "fit.seating", "fit.entry"})
+    BOOST_TEST(!holds(text, words), words << " in " << text);
+}
+
 BOOST_AUTO_TEST_CASE(a_boat_with_nothing_out_is_accepted_as_far_as_it_was_read) {
   const Joint joint = box_joint(4000, 2000, {});
   const auto text_of = [&](const std::vector<GivenReading>& readings) {
