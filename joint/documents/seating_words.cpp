@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cstddef>
+
 #include "joint/documents/wording.h"
 #include "joint/perimeter.h"
 
@@ -82,6 +85,71 @@ std::string margin_words(const Seating& seating, const NumberStyle& style) {
                      style.unit_name(), seating.fits() ? "inside" : "outside");
 }
 
+/// "gap 0.30 mm on starboard at girth 2310 along the sheer, 0 mm deep".
+std::string place_words(const HoldingGap& gap, const NumberStyle& style) {
+  return fmt::format("{} gap {} {} on {} at girth {} along the sheer, {} deep",
+                     gap.tight ? "least" : "greatest", style.gap(gap.at.gap),
+                     style.unit_name(), side_word(gap.at.side),
+                     style.running(gap.at.girth), style.size_with_unit(gap.at.depth));
+}
+
+/// The gaps that no move betters together, the one that weighs most first.
+std::string holding_words(const Seating& seating, const NumberStyle& style) {
+  constexpr std::size_t most = 3;
+  std::vector<HoldingGap> gaps = seating.contacts;
+  std::stable_sort(gaps.begin(), gaps.end(),
+                   [](const auto& a, const auto& b) { return a.price > b.price; });
+  std::string text;
+  for (std::size_t i = 0; i < std::min(most, gaps.size()); ++i)
+    text += (i == 0 ? "" : "; ") + place_words(gaps[i], style);
+  if (gaps.size() > most)
+    text += fmt::format("; and {} more", gaps.size() - most);
+  return text;
+}
+
+/// Whether a spreader does all that it may.
+bool is_at_limit(const Squeeze& squeeze) {
+  constexpr double close_mm = 1e-6;
+  return size_of(squeeze.amount).in_mm() >= squeeze.most.in_mm() - close_mm;
+}
+
+/// What the spreaders could still do about it.
+std::string spreader_words(const Seating& seating) {
+  if (seating.squeezes.empty()) return "There is no spreader to squeeze the hull with.";
+  std::vector<std::string> at_limit;
+  for (std::size_t j = 0; j < seating.squeezes.size(); ++j)
+    if (is_at_limit(seating.squeezes[j])) at_limit.push_back(fmt::format("{}", j + 1));
+  if (at_limit.empty())
+    return "No spreader is at its limit: more force would not mend it.";
+  const bool one = at_limit.size() == 1;
+  return fmt::format(
+      "{} {}: {} may not be forced further.", one ? "Spreader" : "Spreaders",
+      listed(at_limit) + (one ? " is at its limit" : " are at their limits"),
+      one ? "it" : "they");
+}
+
+/// What to tell of a lid that fits nowhere: first not to lower it, then why, and only
+/// then the best there is.
+std::vector<std::string> steps_of_no_fit(const Seating& seating,
+                                         const NumberStyle& style) {
+  std::vector<std::string> steps{
+      fmt::format("Do not lower the lid: no seating fits, the best by {} {} outside "
+                  "the gap window.",
+                  style.gap(size_of(seating.margin)), style.unit_name())};
+  steps.push_back(fmt::format("There it is worst: {}.", worst_words(seating, style)));
+  if (!seating.contacts.empty())
+    steps.push_back("What holds it: " + holding_words(seating, style) + ".");
+  steps.push_back(spreader_words(seating));
+  std::vector<std::string> best;
+  if (const auto squeeze = squeeze_words(seating, style); !squeeze.empty())
+    best.push_back(squeeze);
+  if (const auto move = move_words(seating, style); !move.empty())
+    best.push_back("move the deck " + move);
+  steps.push_back("The best there is, to look at and not to glue: " +
+                  (best.empty() ? "the deck where it is drawn" : listed(best)) + ".");
+  return steps;
+}
+
 std::string lower_words(const Job& job, const NumberStyle& style) {
   const EntryPath& path = job.going_on->entry();
   const bool clear = path.face.worst >= Length();
@@ -112,6 +180,7 @@ std::string hull_words(const Job& job) {
 
 std::vector<std::string> seating_steps(const Job& job, const NumberStyle& style) {
   const Seating& seating = job.going_on->seating;
+  if (!seating.fits()) return steps_of_no_fit(seating, style);
   std::vector<std::string> steps;
   const std::string squeeze = squeeze_words(seating, style);
   const std::string move = move_words(seating, style);
@@ -122,10 +191,8 @@ std::vector<std::string> seating_steps(const Job& job, const NumberStyle& style)
     steps.push_back("Leave the deck where it is drawn: no move betters its worst gap.");
   else if (move.empty())
     steps.push_back("Leave the deck where it is drawn.");
-  steps.push_back(
-      fmt::format("{} then {}: {}.",
-                  seating.fits() ? "Worst gap" : "No seating fits; the worst gap is",
-                  worst_words(seating, style), margin_words(seating, style)));
+  steps.push_back(fmt::format("Worst gap then {}: {}.", worst_words(seating, style),
+                              margin_words(seating, style)));
   return steps;
 }
 

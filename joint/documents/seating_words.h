@@ -8,12 +8,14 @@
 
 namespace sheerlap {
 
-/// The hull that the lid is lowered over: "the hull as moulded", or of one boat "the hull
-/// as it was read".
+/// The hull that the lid is lowered over: "the hull as moulded", or of one boat "the
+/// hull as it was read".
 std::string hull_words(const Job& job);
 
 /// What a builder does to set the lid on the box, a sentence each, in order: where the
 /// hull is squeezed, how the lid is lowered and then moved, and the worst gap then.
+/// Where no seating fits, that the lid is not to be lowered, by how much, where, and
+/// what holds it; the best there is stands last.
 /// @param job  with its fit and how the lid goes on
 std::vector<std::string> seating_steps(const Job& job, const NumberStyle& style);
 

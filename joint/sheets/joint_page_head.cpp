@@ -94,7 +94,10 @@ std::string to_do(const Job& job, const NumberStyle& style) {
   std::string list;
   for (const std::string& step : seating_steps(job, style))
     list += item("", html_text(step));
-  return "<p>To set the lid on the box:</p>\n<ol>\n" + list + "</ol>\n";
+  return std::string("<p>") +
+         (job.going_on->seating.fits() ? "To set the lid on the box:"
+                                       : "The lid does not go on as it is:") +
+         "</p>\n<ol>\n" + list + "</ol>\n";
 }
 
 std::string fit_words(const Job& job, const NumberStyle& style) {

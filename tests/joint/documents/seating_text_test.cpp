@@ -76,9 +76,26 @@ BOOST_AUTO_TEST_CASE(a_seating_that_does_not_fit_says_so_first) {
   Job job = sample_job();
   job.going_on->seating.margin = Length::mm(-0.7);
   job.going_on->seating.worst.gap = Length::mm(0.3);
-  BOOST_TEST(seating_steps(job, millimetres).back() ==
-             "No seating fits; the worst gap is then 0.30 mm on starboard at girth "
-             "2310 along the sheer, 0 mm deep: 0.70 mm outside the window.");
+  const Steps expected{
+      "Do not lower the lid: no seating fits, the best by 0.70 mm outside the gap "
+      "window.",
+      "There it is worst: 0.30 mm on starboard at girth 2310 along the sheer, 0 mm "
+      "deep.",
+      "What holds it: least gap 1.30 mm on starboard at girth 2310 along the sheer, 0 "
+      "mm deep; greatest gap 7.70 mm on port at girth 411 along the sheer, 50 mm deep.",
+      "Spreader 2 is at its limit: it may not be forced further.",
+      "The best there is, to look at and not to glue: squeeze each side in by 6.0 mm "
+      "at spreader 1 (X 2560) and spread each side out by 10.0 mm at spreader 2 (X "
+      "4480) and move the deck 2.2 mm to port at the bow, 1.2 mm to starboard at the "
+      "stern and 1.0 mm aft."};
+  BOOST_TEST(seating_steps(job, millimetres) == expected,
+             boost::test_tools::per_element());
+  job.going_on->seating.squeezes[1].amount = Length::mm(-9);
+  BOOST_TEST(seating_steps(job, millimetres)[3] ==
+             "No spreader is at its limit: more force would not mend it.");
+  job.going_on->seating.squeezes.clear();
+  BOOST_TEST(seating_steps(job, millimetres)[3] ==
+             "There is no spreader to squeeze the hull with.");
   BOOST_TEST(holds(seating_in_short(job, millimetres), "no seating fits, worst gap"));
 }
 
