@@ -13,7 +13,7 @@ namespace sheerlap {
 namespace {
 
 /// A difference this little over the step keeps it.
-constexpr double keeps_mm = 1e-9;
+constexpr double keeps_mm = 1e-6;
 
 using Openings = std::vector<OpeningSpan>;
 

@@ -7,14 +7,12 @@
 
 #include "joint/boat_workings.h"
 #include "joint/gap_profile.h"
+#include "joint/out_stretches.h"
 #include "joint/sheer_places.h"
 #include "joint/worded_length.h"
 
 namespace sheerlap {
 namespace {
-
-/// A gap this little outside its limits is taken to lie within them, as in `fit`.
-constexpr double keeps_mm = 1e-9;
 
 /// Two places this close are one.
 constexpr double same_place_mm = 0.01;
@@ -22,7 +20,7 @@ constexpr double same_place_mm = 0.01;
 EdgeGap edge_gap(double gap_mm, const GapLimits& limits) {
   PlainWorking work;
   const auto [grind, build_up] = edge_work(work, Length::mm(gap_mm), limits);
-  const auto kept = [](double by) { return Length::mm(by > keeps_mm ? by : 0); };
+  const auto kept = [](double by) { return Length::mm(by > keeps_limit_mm ? by : 0); };
   return {Length::mm(gap_mm), kept(grind), kept(build_up)};
 }
 

@@ -84,8 +84,11 @@ std::vector<OutStretch> stretches(const Looked& looked) {
                           return value(section) + keeps_mm;
                         }});
   std::vector<OutStretch> result;
-  for (const SectionSpan& span : spans_out(looked, sections))
-    result.push_back(stretch_of(looked, sections, span));
+  for (const SectionSpan& span : spans_out(looked, sections)) {
+    const OutStretch found = stretch_of(looked, sections, span);
+    if (std::abs(found.worst.in_mm() - looked.limit_mm) > keeps_limit_mm)
+      result.push_back(found);
+  }
   return result;
 }
 

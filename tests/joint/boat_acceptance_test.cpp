@@ -96,6 +96,17 @@ BOOST_AUTO_TEST_CASE(at_each_hole_to_grind_is_what_the_gap_lacks) {
     }
 }
 
+BOOST_AUTO_TEST_CASE(a_gap_that_equals_its_limit_to_rounding_is_inside) {
+  // property: a gauge is read to 0.01 mm, so that 0.0001 is not told from none
+  for (const double away : {0., 5e-5, -5e-5}) {
+    BOOST_TEST(boat(2500, 1 + away, 8 + away).out.empty());
+    for (const PlaceGap& place : boat(2500, 1 + away, 8 + away).places)
+      for (const EdgeGap& edge : {place.top, place.low})
+        BOOST_TEST((edge.grind == Length() && edge.build_up == Length()));
+  }
+  BOOST_TEST(boat(2500, 1 - 1e-3, 8 + 1e-3).out.size() == 2U);
+}
+
 BOOST_AUTO_TEST_CASE(neighbours_are_held_against_the_step_only_if_one_is_given) {
   BOOST_TEST(boat(2500, 3, 5.5).out.empty());
   joint.reading_limits.step = Length::mm(2);
