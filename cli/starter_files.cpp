@@ -162,13 +162,13 @@ spare = 0.05                  # spare fasteners, as a share
 #: angle = 4                  # degrees, of the lid to its seat as it begins to turn
 
 #: [[beam_reading]]           # over the hull's top edge; one table for each place
-#: x = 2600                   # or station = "12", a label of the sheer table
-#: mould = 1979               # in the mould
-#: free = 1985                # out of it, with nothing that holds it
-#: held = 1981                # with its spreaders or straps on, or leave it out
+#: station = "12"             # a label of the sheer table; or x = 2280
+#: mould = 1978               # in the mould: as drawn to 5 mm, or you are warned
+#: free = 1984                # out of it, with nothing that holds it
+#: held = 1980                # with its spreaders or straps on, or leave it out
 
 #: [[spreader]]               # where the hull can be squeezed in or spread
-#: x = 2600
+#: x = 2280
 #: most = 5                   # how far each side may be forced
 
 #: [readings]                 # what the gaps of a boat are accepted by, read with --readings

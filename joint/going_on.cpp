@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "joint/beam_checks.h"
 #include "joint/entry_squeeze.h"
 #include "joint/worded_length.h"
 
@@ -113,6 +114,8 @@ Result<GoingOn> going_on(const Joint& joint, const Perimeter& perimeter) {
   if (result.seating.held)
     result.checks.push_back(held_check(*result.seating.held, *joint.adhesive));
   for (Check& check : spreader_checks(result.seating))
+    result.checks.push_back(std::move(check));
+  for (Check& check : beam_checks(joint.seating, result.seating, perimeter))
     result.checks.push_back(std::move(check));
   return result;
 }

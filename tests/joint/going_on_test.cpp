@@ -1,5 +1,6 @@
 #include "joint/going_on.h"
 
+#include <algorithm>
 #include <boost/test/unit_test.hpp>
 #include <cmath>
 #include <numbers>
@@ -107,6 +108,40 @@ BOOST_AUTO_TEST_CASE(a_squeeze_beyond_a_limit_fails_where_no_seating_fits) {
 
   joint.seating.spreaders[0].most = Length::mm(9);
   BOOST_TEST((check_of(fit_of(joint), "fit.spreader").state == CheckState::Pass));
+}
+
+BOOST_AUTO_TEST_CASE(a_beam_that_is_not_the_drawn_one_warns) {
+  // derived: the box is 2000 over its top edge
+  Joint joint = box_joint(4000, 2000, {});
+  const auto beam_of = [&](double mould_mm, double free_mm) {
+    joint.seating.readings = {{Length::mm(1500), "", Length::mm(mould_mm),
+                               Length::mm(free_mm), std::nullopt}};
+    return check_of(fit_of(joint), "fit.beam");
+  };
+  BOOST_TEST((beam_of(2005, 2006).state == CheckState::Pass));
+  BOOST_TEST((beam_of(1995, 1996).state == CheckState::Pass));
+  BOOST_TEST((beam_of(1994.9, 1996).state == CheckState::Warn));
+  const Check far = beam_of(2005.5, 2006);
+  BOOST_TEST((far.state == CheckState::Warn));
+  BOOST_TEST(far.value == 5.5, boost::test_tools::tolerance(1e-9));
+  BOOST_TEST(*far.limit == 5);
+}
+
+BOOST_AUTO_TEST_CASE(a_free_beam_far_from_the_moulds_warns) {
+  // derived: 3 more than 100 under the mould's beam: the hull has not closed by that
+  Joint joint = box_joint(4000, 2000, {});
+  joint.seating.readings = {
+      {Length::mm(1500), "", Length::mm(2000), Length::mm(1897), std::nullopt}};
+  Job job = fit_of(joint);
+  const auto warns = [&] {
+    return std::count_if(job.checks.begin(), job.checks.end(), [](const Check& check) {
+      return check.id == "fit.beam" && check.state == CheckState::Warn;
+    });
+  };
+  BOOST_TEST(warns() == 1);
+  joint.seating.readings[0].free = Length::mm(1900);
+  job = fit_of(joint);
+  BOOST_TEST(warns() == 0);
 }
 
 BOOST_AUTO_TEST_CASE(a_held_hull_outside_the_window_warns) {
