@@ -150,7 +150,7 @@ std::string spreaders(const Job& job, const NumberStyle& style) {
          wrapped(fmt::format("In {}; negative is spread out.{}", style.unit_words(),
                              drawn ? " To the mould is what brings the hull there to "
                                      "its moulded shape."
-                                   : "")) +
+                                   : " " + limits_from(job))) +
          text_of(table);
 }
 

@@ -102,8 +102,7 @@ std::string holding_words(const Seating& seating, const NumberStyle& style) {
   std::string text;
   for (std::size_t i = 0; i < std::min(most, gaps.size()); ++i)
     text += (i == 0 ? "" : "; ") + place_words(gaps[i], style);
-  if (gaps.size() > most)
-    text += fmt::format("; and {} more", gaps.size() - most);
+  if (gaps.size() > most) text += fmt::format("; and {} more", gaps.size() - most);
   return text;
 }
 
@@ -130,8 +129,8 @@ std::string spreader_words(const Seating& seating) {
 
 /// What to tell of a lid that fits nowhere: first not to lower it, then why, and only
 /// then the best there is.
-std::vector<std::string> steps_of_no_fit(const Seating& seating,
-                                         const NumberStyle& style) {
+std::vector<std::string> steps_of_no_fit(const Job& job, const NumberStyle& style) {
+  const Seating& seating = job.going_on->seating;
   std::vector<std::string> steps{
       fmt::format("Do not lower the lid: no seating fits, the best by {} {} outside "
                   "the gap window.",
@@ -140,6 +139,7 @@ std::vector<std::string> steps_of_no_fit(const Seating& seating,
   if (!seating.contacts.empty())
     steps.push_back("What holds it: " + holding_words(seating, style) + ".");
   steps.push_back(spreader_words(seating));
+  if (job.boat && !seating.squeezes.empty()) steps.back() += " " + limits_from(job);
   std::vector<std::string> best;
   if (const auto squeeze = squeeze_words(seating, style); !squeeze.empty())
     best.push_back(squeeze);
@@ -178,9 +178,17 @@ std::string hull_words(const Job& job) {
   return job.boat ? "the hull as it was read" : "the hull as moulded";
 }
 
+std::string limits_from(const Job& job) {
+  if (!job.boat) return "";
+  std::string text = "The limits of the spreaders count from the hull as it was read";
+  if (job.boat->state == ReadingState::Held)
+    text += ": what the spreaders already do is not in it";
+  return text + ".";
+}
+
 std::vector<std::string> seating_steps(const Job& job, const NumberStyle& style) {
   const Seating& seating = job.going_on->seating;
-  if (!seating.fits()) return steps_of_no_fit(seating, style);
+  if (!seating.fits()) return steps_of_no_fit(job, style);
   std::vector<std::string> steps;
   const std::string squeeze = squeeze_words(seating, style);
   const std::string move = move_words(seating, style);

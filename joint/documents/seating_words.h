@@ -12,6 +12,10 @@ namespace sheerlap {
 /// hull as it was read".
 std::string hull_words(const Job& job);
 
+/// From what the limits of the spreaders count in one boat, in a sentence; empty of the
+/// boat as drawn.
+std::string limits_from(const Job& job);
+
 /// What a builder does to set the lid on the box, a sentence each, in order: where the
 /// hull is squeezed, how the lid is lowered and then moved, and the worst gap then.
 /// Where no seating fits, that the lid is not to be lowered, by how much, where, and

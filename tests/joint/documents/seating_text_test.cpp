@@ -99,6 +99,23 @@ BOOST_AUTO_TEST_CASE(a_seating_that_does_not_fit_says_so_first) {
   BOOST_TEST(holds(seating_in_short(job, millimetres), "no seating fits, worst gap"));
 }
 
+BOOST_AUTO_TEST_CASE(limits_of_a_boat_read_held_do_not_count_what_holds_it) {
+  Job job = sample_job();
+  BOOST_TEST(limits_from(job).empty());
+  job.boat.emplace();
+  job.boat->state = ReadingState::Held;
+  const std::string held =
+      "The limits of the spreaders count from the hull as it was read: what the "
+      "spreaders already do is not in it.";
+  BOOST_TEST(limits_from(job) == held);
+  BOOST_TEST(holds(unwrapped(seating_text(job, millimetres)), held));
+  job.going_on->seating.margin = Length::mm(-0.7);
+  BOOST_TEST(holds(seating_steps(job, millimetres)[3], held));
+  job.boat->state = ReadingState::Dry;
+  BOOST_TEST(limits_from(job) ==
+             "The limits of the spreaders count from the hull as it was read.");
+}
+
 BOOST_AUTO_TEST_CASE(inches_are_inches_all_through) {
   const Job job = sample_job();
   const std::string text =
