@@ -20,11 +20,6 @@ constexpr double mm3_in_ml = 1000;
 /// Stations 50 mm apart tell no shorter waves from noise, and they take long.
 constexpr Length least_correlation = Length::mm(20);
 
-/// What a mm of gap at each edge of each station adds to the volume (ml).
-struct EdgeAreas {
-  Eigen::VectorXd top, low;
-};
-
 /// The area that each edge of a station stands for (mm2): of the bond band it has the
 /// share that runs straight from 1 there to 0 at the other edge.
 EdgeAreas edge_areas(const BondBand& bond,
@@ -46,14 +41,6 @@ EdgeAreas edge_areas(const BondBand& bond,
     areas.low[i] = station.run_mm * low * by_girth(station.low.lap);
   }
   return {areas.top / mm3_in_ml, areas.low / mm3_in_ml};
-}
-
-/// The volume's change for the gaps' changes.
-double volume_of(const EdgeAreas& areas, const Eigen::VectorXd& gaps) {
-  double volume = 0;
-  for (Index i = 0; i < areas.top.size(); ++i)
-    volume += areas.top[i] * gaps[2 * i] + areas.low[i] * gaps[2 * i + 1];
-  return volume;
 }
 
 void add_drawn(BoatModel& model, const std::vector<DrillStation>& holes) {
@@ -185,6 +172,13 @@ AlongColumn along_column(const BoatModel& model,
 
 }  // namespace
 
+double volume_of(const EdgeAreas& areas, const Eigen::VectorXd& gaps) {
+  double volume = 0;
+  for (Index i = 0; i < areas.top.size(); ++i)
+    volume += areas.top[i] * gaps[2 * i] + areas.low[i] * gaps[2 * i + 1];
+  return volume;
+}
+
 Result<BoatModel> boat_model(const Joint& joint,
                              const Perimeter& perimeter,
                              const std::vector<DrillStation>& holes,
@@ -199,7 +193,8 @@ Result<BoatModel> boat_model(const Joint& joint,
   add_drawn(model, holes);
   for (const BoatPoint& hole : model.points.holes)
     model.hole_places.push_back(hole_place(model.points.stations, hole.lap));
-  const EdgeAreas areas = edge_areas(joint.bond, perimeter, model.points.stations);
+  model.areas = edge_areas(joint.bond, perimeter, model.points.stations);
+  const EdgeAreas& areas = model.areas;
   model.unknowns.volume_ml.resize(model.unknowns.gaps.cols());
   for (Index k = 0; k < model.unknowns.gaps.cols(); ++k)
     model.unknowns.volume_ml[k] = volume_of(areas, model.unknowns.gaps.col(k));

@@ -46,6 +46,11 @@ struct UnknownColumns {
   Eigen::MatrixXd holes;      ///< holes x unknowns
 };
 
+/// What a mm of gap at each edge of each station adds to the volume (ml).
+struct EdgeAreas {
+  Eigen::VectorXd top, low;
+};
+
 /// A boat with errors, straight in each of them about the boat as drawn.
 ///
 /// Shrinkage, opening and twist act on every point as `WholeError` has them. The hull's
@@ -66,6 +71,7 @@ struct BoatModel {
   std::vector<ProcessError> errors;
   BoatPoints points;
   Eigen::VectorXd gaps;  ///< as drawn, P: at each station the top edge, the low one
+  EdgeAreas areas;
   double volume_ml = 0;
   Eigen::VectorXd hole_gaps, hole_ways;  ///< mm
   std::vector<HolePlace> hole_places;
@@ -73,6 +79,9 @@ struct BoatModel {
   std::vector<AlongColumn> along;
   UnknownColumns unknowns;
 };
+
+/// The volume's change (ml) for the gaps' changes, P.
+double volume_of(const EdgeAreas& areas, const Eigen::VectorXd& gaps);
 
 /// @param holes      of the joint's schedule; none if it has none
 /// @param volume_ml  of the joint as drawn

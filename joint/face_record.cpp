@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "joint/boat_pattern.h"
 #include "joint/boat_points.h"
 #include "joint/readings_gap.h"
 #include "joint/whole_errors.h"
@@ -24,10 +25,12 @@ struct RecordGround {
   const Joint& joint;
   const Perimeter& perimeter;
   const WholeError& opening;
+  std::vector<PatternPlace> places;
 };
 
 /// A place that was read, and how far the face is outward of the drawing there.
 struct ReadPlace {
+  std::size_t pattern = 0;
   double along_mm = 0;
   double outward_mm = 0;
   Eigen::Matrix<double, 1, modes> shape;
@@ -40,6 +43,7 @@ Result<ReadPlace> read_place(const RecordGround& ground,
       boat_point_at(ground.joint, ground.perimeter, side.name, correction.girth);
   if (!point) return tl::unexpected(point.error());
   ReadPlace place;
+  place.pattern = place_of(ground.places, side.name, correction.girth);
   place.along_mm = along_ring_mm(ground.perimeter, side.name, point->lap.girth);
   place.outward_mm = -(correction.top + correction.low).in_mm() / 2;
   place.shape << point->slope.head(first_squeeze).transpose(),
@@ -60,10 +64,11 @@ Result<FieldSample> sample_of(const RecordGround& ground,
       places.push_back(*place);
     }
   const auto count = static_cast<Index>(places.size());
-  FieldSample sample{{}, Eigen::VectorXd(count), Eigen::MatrixXd(count, modes)};
+  FieldSample sample{{}, Eigen::VectorXd(count), Eigen::MatrixXd(count, modes), {}};
   for (Index i = 0; i < count; ++i) {
     const ReadPlace& place = places[static_cast<std::size_t>(i)];
     sample.along_mm.push_back(place.along_mm);
+    sample.pattern.push_back(place.pattern);
     sample.values[i] = place.outward_mm;
     sample.modes.row(i) = place.shape;
   }
@@ -80,7 +85,8 @@ Result<std::optional<FieldEstimate>> face_from_record(
   const auto opening =
       WholeError::of(ProcessErrorKind::HullOpening, perimeter, "tolerance");
   if (!opening) return tl::unexpected(opening.error());
-  const RecordGround ground{joint, perimeter, *opening};
+  const RecordGround ground{joint, perimeter, *opening,
+                            pattern_places(perimeter, boats, state)};
   std::vector<FieldSample> samples;
   for (const auto& readings : boats) {
     auto sample = sample_of(ground, readings, state);

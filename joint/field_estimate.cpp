@@ -2,6 +2,7 @@
 
 #include <Eigen/Cholesky>
 #include <Eigen/QR>
+#include <Eigen/SVD>
 #include <algorithm>
 #include <cassert>
 #include <cmath>
@@ -21,6 +22,10 @@ constexpr double least_noise = 1e-3, greatest_noise = 3;  ///< against the sprea
 constexpr int spread_steps = 200;
 constexpr double furthest_spread = 5;   ///< times the likeliest, and over it
 constexpr double likely_within = 1.92;  ///< of the logarithm
+/// Less is rounding, and has no logarithm.
+constexpr double least_spread = 1e-6;
+/// Parts of the pattern that the modes take up, against the greatest.
+constexpr double taken_up = 1e-9;
 
 double stepped(double from, double to, int step, int steps) {
   return from * std::pow(to / from, static_cast<double>(step) / steps);
@@ -32,8 +37,10 @@ struct SampleGroup {
   Eigen::MatrixXd modes;
   Eigen::MatrixXd rest;     ///< N x left: what is square to all modes
   Eigen::VectorXd level;    ///< left: of a field that is 1 all along
-  Eigen::MatrixXd squares;  ///< left x left: of the numbers left, samples added up
-  Eigen::VectorXd sum;      ///< left
+  Eigen::MatrixXd pattern;  ///< left x parts of the pattern that can be told
+  std::vector<std::size_t> places;
+  Eigen::VectorXd mean;     ///< left: of the samples
+  Eigen::MatrixXd squares;  ///< left x left: about it, samples added up
   double samples = 0;
 };
 
@@ -44,12 +51,13 @@ SampleGroup group_like(const FieldSample& sample) {
   SampleGroup group;
   group.along_mm = sample.along_mm;
   group.modes = sample.modes;
+  group.places = sample.pattern;
   group.rest = Eigen::MatrixXd::Identity(count, count);
   if (sample.modes.cols() > 0)
     group.rest = Eigen::MatrixXd(parted.householderQ()).rightCols(left);
   group.level = group.rest.transpose() * Eigen::VectorXd::Ones(count);
   group.squares = Eigen::MatrixXd::Zero(left, left);
-  group.sum = Eigen::VectorXd::Zero(left);
+  group.mean = Eigen::VectorXd::Zero(left);
   return group;
 }
 
@@ -57,19 +65,49 @@ std::vector<SampleGroup> grouped(const std::vector<FieldSample>& samples) {
   std::vector<SampleGroup> groups;
   for (const FieldSample& sample : samples) {
     assert(sample.modes.rows() == sample.values.size());
+    assert(sample.pattern.empty() || sample.pattern.size() == sample.along_mm.size());
     auto found = std::find_if(groups.begin(), groups.end(), [&](const auto& group) {
-      return group.along_mm == sample.along_mm && group.modes == sample.modes;
+      return group.along_mm == sample.along_mm && group.modes == sample.modes &&
+             group.places == sample.pattern;
     });
     if (found == groups.end()) {
       groups.push_back(group_like(sample));
       found = groups.end() - 1;
     }
-    const Eigen::VectorXd left = found->rest.transpose() * sample.values;
-    found->squares += left * left.transpose();
-    found->sum += left;
+    const Eigen::VectorXd off =
+        found->rest.transpose() * sample.values - found->mean;
     ++found->samples;
+    found->mean += off / found->samples;
+    found->squares += off * off.transpose() * (1 - 1 / found->samples);
   }
   return groups;
+}
+
+/// Gives each group what the pattern's parts do there: those alone that the modes of
+/// all samples leave to be told.
+void add_pattern(std::vector<SampleGroup>& groups) {
+  Index places = 1, left = 0;
+  for (const SampleGroup& group : groups) {
+    for (const std::size_t place : group.places)
+      places = std::max(places, static_cast<Index>(place) + 1);
+    left += group.rest.cols();
+  }
+  Eigen::MatrixXd all(left, places);
+  Index row = 0;
+  for (SampleGroup& group : groups) {
+    Eigen::MatrixXd at = Eigen::MatrixXd::Zero(group.rest.rows(), places);
+    for (Index i = 0; i < at.rows(); ++i)
+      at(i, group.places.empty()
+                ? 0
+                : static_cast<Index>(group.places[static_cast<std::size_t>(i)])) = 1;
+    group.pattern = group.rest.transpose() * at;
+    all.middleRows(row, group.pattern.rows()) = group.pattern;
+    row += group.pattern.rows();
+  }
+  Eigen::JacobiSVD<Eigen::MatrixXd> parted(all, Eigen::ComputeThinV);
+  parted.setThreshold(taken_up);
+  const Eigen::MatrixXd told = parted.matrixV().leftCols(parted.rank());
+  for (SampleGroup& group : groups) group.pattern = group.pattern * told;
 }
 
 /// The line that the samples are of.
@@ -109,36 +147,73 @@ struct Likelihood {
   double greatest() const { return logarithm(spread()); }
 };
 
+using Parted = Eigen::LLT<Eigen::MatrixXd>;
+
+/// The covariance of what is left of a sample, against the spread's square.
+Parted covariance_of(const SampleGroup& group,
+                     const SampledLine& line,
+                     double length_mm,
+                     double noise) {
+  const auto count = static_cast<Index>(group.along_mm.size());
+  Eigen::MatrixXd covariance(count, count);
+  for (Index i = 0; i < count; ++i)
+    for (Index j = 0; j < count; ++j)
+      covariance(i, j) = correlation(line,
+                                     group.along_mm[static_cast<std::size_t>(i)] -
+                                         group.along_mm[static_cast<std::size_t>(j)],
+                                     length_mm) +
+                         (i == j ? noise * noise : 0);
+  return Parted(group.rest.transpose() * covariance * group.rest);
+}
+
+/// The logarithm of the root of what was parted's determinant.
+double half_logarithm(const Parted& parted) {
+  return Eigen::MatrixXd(parted.matrixL()).diagonal().array().log().sum();
+}
+
+/// The likeliest pattern, its weight taken off the likelihood.
+Eigen::VectorXd take_pattern(const std::vector<SampleGroup>& groups,
+                             const std::vector<Parted>& parted,
+                             Likelihood& found) {
+  const Index parts = groups.front().pattern.cols();
+  Eigen::MatrixXd weights = Eigen::MatrixXd::Zero(parts, parts);
+  Eigen::VectorXd sum = Eigen::VectorXd::Zero(parts);
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const SampleGroup& group = groups[i];
+    const Eigen::MatrixXd solved = parted[i].solve(group.pattern);
+    weights += group.samples * group.pattern.transpose() * solved;
+    sum += group.samples * solved.transpose() * group.mean;
+  }
+  const Parted weighing(weights);
+  found.degrees -= static_cast<double>(parts);
+  found.rest -= half_logarithm(weighing);
+  return weighing.solve(sum);
+}
+
 Likelihood likelihood(const std::vector<SampleGroup>& groups,
                       const SampledLine& line,
                       double length_mm,
                       double noise) {
   Likelihood found{length_mm, noise};
+  std::vector<Parted> parted;
   double weighed = 0;
   for (const SampleGroup& group : groups) {
-    const auto count = static_cast<Index>(group.along_mm.size());
-    Eigen::MatrixXd covariance(count, count);
-    for (Index i = 0; i < count; ++i)
-      for (Index j = 0; j < count; ++j)
-        covariance(i, j) = correlation(line,
-                                       group.along_mm[static_cast<std::size_t>(i)] -
-                                           group.along_mm[static_cast<std::size_t>(j)],
-                                       length_mm) +
-                           (i == j ? noise * noise : 0);
-    const Eigen::LLT<Eigen::MatrixXd> parted(group.rest.transpose() * covariance *
-                                             group.rest);
-    const Eigen::VectorXd level = parted.solve(group.level);
-    found.squares += parted.solve(group.squares).trace();
+    parted.push_back(covariance_of(group, line, length_mm, noise));
+    const Eigen::VectorXd level = parted.back().solve(group.level);
     found.mean_weight += group.samples * level.dot(group.level);
-    weighed += level.dot(group.sum);
+    weighed += group.samples * level.dot(group.mean);
     found.degrees += group.samples * static_cast<double>(group.level.size());
-    found.rest -= group.samples *
-                  Eigen::MatrixXd(parted.matrixL()).diagonal().array().log().sum();
+    found.rest -= group.samples * half_logarithm(parted.back());
   }
   found.mean = weighed / found.mean_weight;
-  found.squares -= found.mean * weighed;
-  found.degrees -= 1;
-  found.rest -= std::log(found.mean_weight) / 2;
+  const Eigen::VectorXd pattern = take_pattern(groups, parted, found);
+  for (std::size_t i = 0; i < groups.size(); ++i) {
+    const SampleGroup& group = groups[i];
+    const Eigen::VectorXd off = group.mean - group.pattern * pattern;
+    found.squares += parted[i].solve(group.squares).trace() +
+                     group.samples * off.dot(parted[i].solve(off));
+  }
+  found.squares = std::max(found.squares, found.degrees * least_spread * least_spread);
   return found;
 }
 
@@ -210,11 +285,14 @@ GridRange likely_part(const std::vector<Likelihood>& all, const GridRange& whole
 std::optional<FieldEstimate> field_estimate(const std::vector<FieldSample>& samples,
                                             double line_mm,
                                             bool closed) {
-  const auto groups = grouped(samples);
+  auto groups = grouped(samples);
   double left = 0;
   for (const SampleGroup& group : groups)
     left += group.samples * static_cast<double>(group.level.size());
   if (left < 3) return std::nullopt;
+  add_pattern(groups);
+  if (left - static_cast<double>(groups.front().pattern.cols()) < 3)
+    return std::nullopt;
   const SampledLine line{line_mm, closed};
   const GridRange whole{least_length_mm, line_mm / 4, least_noise, greatest_noise};
   auto all = likelihoods(groups, line, whole);
