@@ -68,6 +68,7 @@ struct Settings {
   Joint joint;
   std::string sheer_file;
   LapSettings lap;
+  WantedShare wanted;
 };
 
 Settings read_settings(const toml::table& file, Reading& reading) {
@@ -104,7 +105,7 @@ Settings read_settings(const toml::table& file, Reading& reading) {
   joint.jig = read_jig(root);
   joint.shop = read_shop(root);
   joint.order = read_order(root);
-  joint.tolerance = read_tolerance(root);
+  joint.tolerance = read_tolerance(root, settings.wanted);
   root.refuse_unknown_keys();
   return settings;
 }
@@ -197,7 +198,8 @@ Result<JointFile> read_joint_file(const std::filesystem::path& path) {
   reading.errors.insert(reading.errors.end(), crossed.begin(), crossed.end());
   if (!reading.errors.empty()) return refused(std::move(reading.errors));
   joint.defaults = std::move(reading.defaults);
-  return JointFile{std::move(joint), reading.unit, std::move(reading.sources)};
+  return JointFile{std::move(joint), reading.unit, std::move(reading.sources),
+                   settings.wanted};
 }
 
 }  // namespace sheerlap

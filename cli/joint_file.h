@@ -6,6 +6,7 @@
 #include "geometry/result.h"
 #include "joint/joint.h"
 #include "joint/length_text.h"
+#include "joint/wanted_share.h"
 
 namespace sheerlap {
 
@@ -13,7 +14,8 @@ namespace sheerlap {
 struct JointFile {
   Joint joint;
   LengthUnit unit = LengthUnit::Millimetres;  ///< of the file's bare numbers
-  SourceMap sources;  ///< for `located`: errors that are found in the joint later
+  SourceMap sources;   ///< for `located`: errors that are found in the joint later
+  WantedShare wanted;  ///< of the boats that `tolerance` makes up
 };
 
 /// Reads a joint file (TOML 1.0) and the sheer table that it names.

@@ -14,9 +14,9 @@
 #include "cli/opened_record.h"
 #include "cli/output.h"
 #include "cli/progress_line.h"
-#include "joint/documents/check_text.h"
 #include "joint/documents/result_object.h"
 #include "joint/documents/tolerance_json.h"
+#include "joint/documents/tolerance_text.h"
 #include "joint/face_record.h"
 #include "joint/quoted_text.h"
 #include "joint/records/boat_store.h"
@@ -89,14 +89,17 @@ Result<std::optional<RecordedFace>> take_record(Joint& joint,
   if (!readings) return tl::unexpected(readings.error());
   auto face = recorded_face(joint, *readings);
   if (!face) return of_record(face.error(), *options.record);
+  for (const ProcessError& error : joint.tolerance->errors)
+    if (error.from_record && error.correlation > Length())
+      face->given = error.correlation;
   auto inputs = with_record(*joint.tolerance, face->face);
   if (!inputs) return tl::unexpected(inputs.error());
   joint.tolerance = std::move(*inputs);
   return std::move(*face);
 }
 
-Result<ToleranceJob> worked_out(const Options& options, Joint joint) {
-  joint = asked_for(std::move(joint), options.tolerance);
+Result<ToleranceJob> worked_out(const Options& options, JointFile file) {
+  Joint joint = asked_for(std::move(file.joint), options.tolerance);
   auto record = take_record(joint, options.tolerance);
   if (!record) return tl::unexpected(record.error());
   const Interrupt interrupt;
@@ -107,9 +110,7 @@ Result<ToleranceJob> worked_out(const Options& options, Joint joint) {
     count.show(done, boats);
   };
   hooks.stop = &Interrupt::came();
-  auto job = tolerance_job(std::move(joint), hooks);
-  if (job && *record) tell_record(*job, std::move(**record));
-  return job;
+  return tolerance_job(std::move(joint), hooks, std::move(*record), file.wanted);
 }
 
 std::string shown(const Options& options,
@@ -120,14 +121,14 @@ std::string shown(const Options& options,
     result["tolerance"] = tolerance_json(job);
     return json_text(result);
   }
-  if (options.quiet) return verdict_line(job.job.checks) + "\n";
+  if (options.quiet) return tolerance_verdict(job) + "\n";
   return tolerance_report(job, style);
 }
 
 }  // namespace
 
 int run_tolerance(const Options& options, JointFile file, const ReportStyle& style) {
-  const auto job = worked_out(options, std::move(file.joint));
+  const auto job = worked_out(options, file);
   if (!job) return report_errors(located(job.error(), file.sources));
   if (job->tolerance.boats == 0) {
     std::fputs("stopped before the first boats were done: there is nothing to tell\n",

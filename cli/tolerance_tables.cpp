@@ -13,6 +13,7 @@ constexpr Bounds shrinkage_means{-5, 5, false, "per cent, from -5 to 5"};
 constexpr Bounds shrinkage_spreads{0, 5, false, "per cent, from 0 to 5"};
 constexpr Bounds twist_means{-10, 10, false, "degrees, from -10 to 10"};
 constexpr Bounds twist_spreads{0, 10, false, "degrees, from 0 to 10"};
+constexpr Bounds hundred_boats{0, 100, false, "boats of 100, from 0 to 100"};
 constexpr Bounds length_means{-500, 500, false, "no more than 500 mm either way"};
 constexpr Bounds length_spreads{0, 500, false, "from 0 to 500 mm"};
 /// Shorter ones than this are a matter of the surface, not of a gap to be filled.
@@ -104,7 +105,7 @@ ProcessError read_error(TomlTable& table) {
 
 }  // namespace
 
-std::optional<ToleranceInputs> read_tolerance(TomlTable& root) {
+std::optional<ToleranceInputs> read_tolerance(TomlTable& root, WantedShare& wanted) {
   TomlTable table = root.table("tolerance");
   ToleranceInputs inputs;
   for (TomlTable& error : root.tables("error"))
@@ -125,6 +126,9 @@ std::optional<ToleranceInputs> read_tolerance(TomlTable& root) {
   inputs.boats = boats;
   inputs.seed = table.count("seed").otherwise(
       1, "1", "any will do: the same seed makes the same boats");
+  wanted.given = table.has("wanted");
+  wanted.of_100 = table.number("wanted", hundred_boats)
+                      .otherwise(WantedShare().of_100, "95", common_practice);
   if (inputs.errors.empty())
     table.refuse("", "[tolerance] has no [[error]]: what goes wrong, and how far");
   table.refuse_unknown_keys();

@@ -5,6 +5,7 @@
 
 #include "cli/toml_table.h"
 #include "joint/tolerance_inputs.h"
+#include "joint/wanted_share.h"
 
 namespace sheerlap {
 
@@ -12,6 +13,7 @@ namespace sheerlap {
 inline constexpr std::size_t fewest_boats = 100;
 
 /// [tolerance] with each [[error]], if the file has it.
-std::optional<ToleranceInputs> read_tolerance(TomlTable& root);
+/// @param wanted  set if the file has [tolerance]
+std::optional<ToleranceInputs> read_tolerance(TomlTable& root, WantedShare& wanted);
 
 }  // namespace sheerlap

@@ -126,16 +126,14 @@ std::size_t place_of(const std::vector<PatternPlace>& places,
   return *found;
 }
 
-Result<std::vector<GapReading>> pattern_of(
-    const Joint& joint,
-    const Perimeter& perimeter,
-    const std::vector<std::vector<GapReading>>& boats,
-    ReadingState state) {
-  auto readings =
-      mean_readings(pattern_places(perimeter, boats, state), boats, state);
+Result<BuiltPattern> pattern_of(const Joint& joint,
+                                const Perimeter& perimeter,
+                                const std::vector<std::vector<GapReading>>& boats,
+                                ReadingState state) {
+  auto readings = mean_readings(pattern_places(perimeter, boats, state), boats, state);
   const auto moves = lid_moves(joint, perimeter, readings);
   if (!moves) return tl::unexpected(moves.error());
-  Eigen::VectorXd amounts = moves->completeOrthogonalDecomposition().solve(
+  const Eigen::VectorXd amounts = moves->completeOrthogonalDecomposition().solve(
       off_drawing(perimeter, readings, state));
   const Eigen::VectorXd lid =
       moves->leftCols(first_squeeze) * amounts.head(first_squeeze);
@@ -144,22 +142,19 @@ Result<std::vector<GapReading>> pattern_of(
     for (auto* edge : {&reading.top, &reading.low})
       if (*edge) *edge = **edge - Length::mm(lid[i]);
   }
-  return readings;
+  return BuiltPattern{std::move(readings), state};
 }
 
-PatternReach reach_of(const Perimeter& perimeter,
-                      const std::vector<GapReading>& pattern,
-                      ReadingState state) {
-  const Eigen::VectorXd off = off_drawing(perimeter, pattern, state);
+PatternReach reach_of(const Perimeter& perimeter, const BuiltPattern& pattern) {
+  const Eigen::VectorXd off = off_drawing(perimeter, pattern.readings, pattern.state);
   return {Length::mm(-off.maxCoeff()), Length::mm(-off.minCoeff())};
 }
 
 void add_pattern(BoatModel& model,
                  const Perimeter& perimeter,
-                 const std::vector<GapReading>& pattern,
-                 ReadingState state) {
-  const ReadingsGap built(perimeter, pattern, state);
-  const ReadingsGap drawn(perimeter, {}, state);
+                 const BuiltPattern& pattern) {
+  const ReadingsGap built(perimeter, pattern.readings, pattern.state);
+  const ReadingsGap drawn(perimeter, {}, pattern.state);
   const auto change_mm = [&](const LapPoint& point) {
     const Length girth = drill_girth(*perimeter.side(point.side), point.place);
     const Length depth = Length::mm(point.depth_mm);

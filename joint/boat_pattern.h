@@ -23,38 +23,40 @@ std::vector<PatternPlace> pattern_places(
     const std::vector<std::vector<GapReading>>& boats,
     ReadingState state);
 
+/// What all boats read have in common, as readings.
+struct BuiltPattern {
+  std::vector<GapReading> readings;
+  ReadingState state = ReadingState::Held;
+};
+
 /// Which of the places a girth is at; it must be at one.
 std::size_t place_of(const std::vector<PatternPlace>& places,
                      SideName side,
                      Length girth);
 
 /// What all boats read have in common: at each place the mean of its readings, edge by
-/// edge, at their mean girth; the lid as it lay on the mean, without how far it lay fore
-/// and aft, athwartships and turned.
+/// edge, at their mean girth; the lid as it lay on the mean, without how far it lay
+/// fore and aft, athwartships and turned.
 ///
 /// How far the hulls were open on the mean is in it, and so is a lip that is thicker.
 ///
 /// @errors  at "sheer.row[N]": a place at which no gap can be measured
-Result<std::vector<GapReading>> pattern_of(
-    const Joint& joint,
-    const Perimeter& perimeter,
-    const std::vector<std::vector<GapReading>>& boats,
-    ReadingState state);
+Result<BuiltPattern> pattern_of(const Joint& joint,
+                                const Perimeter& perimeter,
+                                const std::vector<std::vector<GapReading>>& boats,
+                                ReadingState state);
 
 /// How far the pattern is outward of the drawing where least and greatest, of the two
 /// edges' means; at least one reading.
 struct PatternReach {
   Length least, greatest;
 };
-PatternReach reach_of(const Perimeter& perimeter,
-                      const std::vector<GapReading>& pattern,
-                      ReadingState state);
+PatternReach reach_of(const Perimeter& perimeter, const BuiltPattern& pattern);
 
 /// Puts the pattern into every boat of the model, gaps, volume and holes: straight
 /// along the girth between its places, held beyond them, top and low edge apart.
 void add_pattern(BoatModel& model,
                  const Perimeter& perimeter,
-                 const std::vector<GapReading>& pattern,
-                 ReadingState state);
+                 const BuiltPattern& pattern);
 
 }  // namespace sheerlap

@@ -20,6 +20,9 @@ using Eigen::Index;
 /// The modes of a boat: the lid's three moves and the hull's opening.
 constexpr Index modes = first_squeeze + 1;
 
+/// Less is rounding.
+constexpr double no_spread_mm = 1e-3;
+
 /// What samples are made from.
 struct RecordGround {
   const Joint& joint;
@@ -99,6 +102,7 @@ Result<std::optional<FieldEstimate>> face_from_record(
 
 Result<ToleranceInputs> with_record(ToleranceInputs inputs, const FieldEstimate& face) {
   Errors errors;
+  bool taken = false;
   for (std::size_t i = 0; i < inputs.errors.size(); ++i) {
     ProcessError& error = inputs.errors[i];
     if (!error.from_record) continue;
@@ -109,9 +113,22 @@ Result<ToleranceInputs> with_record(ToleranceInputs inputs, const FieldEstimate&
                         "of this error"});
       continue;
     }
+    if (taken) {
+      errors.push_back({ErrorKind::InvalidInput, where + ".from_record",
+                        "the record's readings are one error, and another [[error]] "
+                        "has it already: leave from_record out of this one"});
+      continue;
+    }
+    taken = true;
     error.law = ErrorLaw::Normal;
-    error.mean = face.mean.value;
+    error.mean = 0;
     error.spread = face.spread.value;
+    if (std::hypot(face.spread.value, face.noise) < no_spread_mm) {
+      error.spread = 0;
+      if (!(error.correlation > Length()))
+        error.correlation = Length::mm(face.correlation_mm.value);
+      continue;
+    }
     if (!face.correlation_open) {
       error.correlation = Length::mm(face.correlation_mm.value);
       continue;

@@ -105,6 +105,7 @@ struct ToleranceGround {
   BoatModel model;
   StretchPlan plan;
   std::optional<LengthSteps> lengths;
+  double drawn_margin_mm = 0;
 };
 
 Result<ToleranceGround> ground_of(const Joint& joint,
@@ -116,7 +117,12 @@ Result<ToleranceGround> ground_of(const Joint& joint,
                  nominal.adhesive.nominal.joint.in_ml());
   if (!model) return tl::unexpected(std::move(model.error()));
   StretchPlan plan = stretch_plan(*model, perimeter);
-  ToleranceGround ground{std::move(*model), std::move(plan), std::nullopt};
+  SeatedBoat drawn;
+  BoatSeating(*model, *joint.adhesive, joint.seating.spreaders)
+      .seat(model->gaps, drawn);
+  if (nominal.built) add_pattern(*model, perimeter, *nominal.built);
+  ToleranceGround ground{std::move(*model), std::move(plan), std::nullopt,
+                         drawn.margin_mm};
   if (nominal.schedule) ground.lengths.emplace(nominal.schedule->fastener);
   return ground;
 }
@@ -150,10 +156,7 @@ Result<Tolerance> tolerance(const Joint& joint,
   found.asked = inputs.boats;
   found.seed = inputs.seed;
   found.stations = ground->model.points.stations.size();
-  BoatSeating seating(ground->model, *joint.adhesive, joint.seating.spreaders);
-  SeatedBoat drawn;
-  seating.seat(ground->model.gaps, drawn);
-  found.nominal_margin_mm = drawn.margin_mm;
+  found.nominal_margin_mm = ground->drawn_margin_mm;
   if (found.boats == 0) return found;
   found.solved_afresh = tally.afresh();
   found.shares = tally.shares();

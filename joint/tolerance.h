@@ -6,6 +6,7 @@
 
 #include "geometry/result.h"
 #include "joint/adhesive.h"
+#include "joint/boat_pattern.h"
 #include "joint/joint.h"
 #include "joint/perimeter.h"
 #include "joint/schedule.h"
@@ -22,10 +23,12 @@ struct ToleranceHooks {
   const std::atomic<bool>* stop = nullptr;
 };
 
-/// The boat as drawn.
+/// The boat as drawn, and what boats built have all of them.
 struct NominalBoat {
   const AdhesivePlan& adhesive;
   const Schedule* schedule = nullptr;  ///< none: no fasteners are counted
+  const BuiltPattern* built =
+      nullptr;  ///< none: every boat is as drawn, but for errors
 };
 
 /// How many boats in a hundred will fit: boats made up by the errors of the process,

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <utility>
 
 #include "joint/worded_length.h"
@@ -33,6 +34,19 @@ Check all_boats(const Tolerance& tolerance) {
           "the boats asked for"};
 }
 
+Check going_on(const Tolerance& tolerance, const WantedShare& wanted) {
+  const double share = 100 * tolerance.shares.on.value;
+  const CheckState below = wanted.given ? CheckState::Fail : CheckState::Warn;
+  return {"tolerance.go_on",
+          "Of 100 boats those that go on",
+          share,
+          wanted.of_100,
+          "",
+          share >= wanted.of_100 ? CheckState::Pass : below,
+          wanted.given ? "the joint file's tolerance.wanted"
+                       : "common practice, no source; tolerance.wanted is not given"};
+}
+
 Check packs(const ToleranceRun& run) {
   const bool enough = run.at_p90.packs <= run.nominal.packs;
   return {"tolerance.packs",
@@ -57,12 +71,31 @@ Check unserved(const LengthMix& mix) {
 
 }  // namespace
 
-Checks tolerance_checks(const Joint& joint, const Tolerance& tolerance) {
-  Checks checks{all_boats(tolerance), drawn_boat(joint, tolerance)};
+Checks tolerance_checks(const Joint& joint,
+                        const Tolerance& tolerance,
+                        const WantedShare& wanted) {
+  Checks checks{all_boats(tolerance), drawn_boat(joint, tolerance),
+                going_on(tolerance, wanted)};
   if (tolerance.run) checks.push_back(packs(*tolerance.run));
   for (const LengthMix& mix : tolerance.lengths)
     if (!mix.length) checks.push_back(unserved(mix));
   return checks;
+}
+
+Check correlation_check(const FieldEstimate& face, Length given) {
+  const double length_mm = given.in_mm();
+  const Estimate& told = face.correlation_mm;
+  return {"tolerance.correlation",
+          fmt::format("Correlation of the hull's face as the joint file gives it, "
+                      "against the nearest that the record's readings allow ({})",
+                      face.correlation_open ? "the joint file's is put in"
+                                            : "the record's likeliest is put in"),
+          length_mm,
+          std::clamp(length_mm, told.low, told.high),
+          "mm",
+          length_mm >= told.low && length_mm <= told.high ? CheckState::Pass
+                                                          : CheckState::Warn,
+          "the record's readings"};
 }
 
 }  // namespace sheerlap

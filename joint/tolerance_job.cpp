@@ -29,28 +29,43 @@ Errors missing_tables(const Joint& joint) {
   return errors;
 }
 
+void tell_record(ToleranceJob& job, RecordedFace record) {
+  for (Explanation& reason : record_reasons(record.face, record.boats))
+    job.job.reasons.push_back(std::move(reason));
+  if (record.given)
+    job.job.checks.push_back(correlation_check(record.face, *record.given));
+  job.record = std::move(record);
+}
+
 }  // namespace
 
-Result<ToleranceJob> tolerance_job(Joint joint, const ToleranceHooks& hooks) {
+Result<ToleranceJob> tolerance_job(Joint joint,
+                                   const ToleranceHooks& hooks,
+                                   std::optional<RecordedFace> record,
+                                   const WantedShare& wanted) {
   if (Errors missing = missing_tables(joint); !missing.empty())
     return tl::unexpected(std::move(missing));
   Parts parts;
   parts.adhesive = parts.schedule = true;
   auto drawn = work_out(std::move(joint), parts);
   if (!drawn) return tl::unexpected(drawn.error());
-  auto found = tolerance(drawn->joint, drawn->perimeter,
-                         {*drawn->adhesive, &*drawn->schedule}, hooks);
+  auto found = tolerance(
+      drawn->joint, drawn->perimeter,
+      {*drawn->adhesive, &*drawn->schedule, record ? &record->pattern : nullptr},
+      hooks);
   if (!found) return tl::unexpected(found.error());
   Job job;
   job.joint = std::move(drawn->joint);
   job.perimeter = std::move(drawn->perimeter);
   job.checks = job.perimeter.checks;
-  for (Check& check : tolerance_checks(job.joint, *found))
+  for (Check& check : tolerance_checks(job.joint, *found, wanted))
     job.checks.push_back(std::move(check));
   job.reasons = reasons_of(job);
   for (Explanation& reason : tolerance_reasons(*found))
     job.reasons.push_back(std::move(reason));
-  return ToleranceJob{std::move(job), std::move(*found), std::nullopt};
+  ToleranceJob all{std::move(job), std::move(*found), std::nullopt};
+  if (record) tell_record(all, std::move(*record));
+  return all;
 }
 
 Result<RecordedFace> recorded_face(const Joint& joint,
@@ -61,27 +76,28 @@ Result<RecordedFace> recorded_face(const Joint& joint,
   RecordedFace found;
   found.boats = boats.size();
   std::size_t most = 0;
-  for (const auto& [state, count] : counts)
+  ReadingState state = ReadingState::Held;
+  for (const auto& [of, count] : counts)
     if (count >= most) {
       most = count;
-      found.state = state;
+      state = of;
     }
   const auto line = perimeter(joint);
   if (!line) return tl::unexpected(line.error());
-  const auto face = face_from_record(joint, *line, boats, found.state);
+  const auto face = face_from_record(joint, *line, boats, state);
   if (!face) return tl::unexpected(face.error());
   if (!*face)
-    return invalid_input("",
-                         "has too few gap readings to tell the hull's face by: three "
-                         "or more places of a boat, of one state");
+    return invalid_input(
+        "",
+        "has too few gap readings to tell the hull's face by: "
+        "places that were read on two boats or more, of one state, and "
+        "more than four of them");
+  auto pattern = pattern_of(joint, *line, boats, state);
+  if (!pattern) return tl::unexpected(pattern.error());
   found.face = **face;
+  found.reach = reach_of(*line, *pattern);
+  found.pattern = std::move(*pattern);
   return found;
-}
-
-void tell_record(ToleranceJob& job, RecordedFace record) {
-  for (Explanation& reason : record_reasons(record.face, record.boats))
-    job.job.reasons.push_back(std::move(reason));
-  job.record = std::move(record);
 }
 
 bool wants_record(const Joint& joint) {

@@ -100,20 +100,25 @@ std::string record_text(const RecordedFace& of, const NumberStyle& style) {
                        text(estimate.high));
   };
   std::string text = fmt::format(
-      "The hull's face is that of {} built, by {}, {}, in {}: mean outward {}, spread "
-      "{}, each reading by itself {}.",
+      "The hull's face is that of {} built, by {}, {}, in {}. What every boat has is "
+      "each place's mean over the boats, straight along the girth from place to place "
+      "and held beyond the last, top and low edge apart: outward from {} least to {} "
+      "greatest, {} taken all along. About each place's mean the spread is {}, each "
+      "reading by itself {}.",
       counted(face.samples, "boat"), counted(face.readings, "place"),
-      state_word(of.state), style.unit_words(), range(face.mean), range(face.spread),
+      state_word(of.pattern.state), style.unit_words(), style.gap(of.reach.least),
+      style.gap(of.reach.greatest), range(face.mean), range(face.spread),
       style.gap(Length::mm(face.noise)));
   text +=
-      face.correlation_open
-          ? " The readings stand too far apart to tell over what length it is alike: "
-            "spread and readings by themselves are put in together."
-          : fmt::format(" It is alike over {} {} ({} to {}).",
-                        style.span(Length::mm(face.correlation_mm.value)),
-                        style.unit_name(),
-                        style.span(Length::mm(face.correlation_mm.low)),
-                        style.span(Length::mm(face.correlation_mm.high)));
+      fmt::format(" It is likeliest alike over {} {} ({} to {}).",
+                  style.span(Length::mm(face.correlation_mm.value)), style.unit_name(),
+                  style.span(Length::mm(face.correlation_mm.low)),
+                  style.span(Length::mm(face.correlation_mm.high)));
+  if (face.correlation_open)
+    text +=
+        " The readings do not tell that well, for an end of its range is as far as was "
+        "looked: the joint file's is put in, and spread and readings by themselves "
+        "together.";
   return wrapped(text +
                  " A lip that is thicker and a hull that is fuller look alike in a "
                  "gap: all of it is put on the hull's face.");
@@ -157,7 +162,7 @@ std::string tolerance_errors_text(const ToleranceJob& job, const NumberStyle& st
     const ProcessError& error = errors[i];
     table.rows.push_back(
         {fmt::format("{}", i + 1), word_of(error.kind), word_of(error.law),
-         error_amount(error.kind, error.mean, style),
+         error.from_record ? "by place" : error_amount(error.kind, error.mean, style),
          error_amount(error.kind, error.spread, style),
          error.correlation > Length() ? style.size_with_unit(error.correlation)
                                       : "the boat"});
@@ -183,8 +188,23 @@ std::string tolerance_limits_text(const ToleranceJob& job) {
       "Errors have nothing to do with one another, nor boats with boats: a mould that "
       "goes off half-way through the run is not in it.");
   line(
+      "Readings of the hull's beam that the joint file may have are not in it: hulls "
+      "are as wide as the drawing and the errors have them.");
+  line(
       "Each lid is put in its best place; a crew that centres it by eye finds a worse "
-      "one. The lid is rigid; the hull bends between the spreaders as a strip, is "
+      "one. The margin is that of the best place, its squeeze as far as the limits let "
+      "it; squeeze needed, adhesive and fasteners are those of the boat squeezed no "
+      "more than it needs. The best seating that `fit` gives may squeeze more, and "
+      "take more adhesive.");
+  line(
+      "Boats that do not go on are in the adhesive and the fasteners of the run too, "
+      "in "
+      "their best place.");
+  line(
+      "Spare fasteners, prices, boxes and shelf life are in `order`, for boats as "
+      "drawn.");
+  line(
+      "The lid is rigid; the hull bends between the spreaders as a strip, is "
       "squeezed no more than the boat needs, and no further than ten times a limit.");
   line(
       "The gap goes straight with each error, by its slope in the boat as drawn; a "

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "joint/documents/check_text.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/tolerance_run_text.h"
 #include "joint/documents/tolerance_words.h"
@@ -184,6 +185,13 @@ std::string lengths(const ToleranceJob& job, const NumberStyle& style) {
 }
 
 }  // namespace
+
+std::string tolerance_verdict(const ToleranceJob& job) {
+  const SampleStyle sample(job.tolerance.boats);
+  const Estimate& on = job.tolerance.shares.on;
+  return fmt::format("{} Of 100 boats {} go on ({}).", verdict_line(job.job.checks),
+                     sample.share(on.value), sample.share_range(on));
+}
 
 std::string going_on_line(const ToleranceJob& job, const NumberStyle& style) {
   const SampleStyle sample(job.tolerance.boats);
