@@ -2,6 +2,7 @@
 
 #include <cstddef>
 
+#include "joint/boat_pattern.h"
 #include "joint/field_estimate.h"
 #include "joint/reasons/reason.h"
 
@@ -9,6 +10,8 @@ namespace sheerlap {
 
 /// How the hull's face was had from a record.
 /// @param boats  of the record
-Explanations record_reasons(const FieldEstimate& face, std::size_t boats);
+Explanations record_reasons(const FieldEstimate& face,
+                            const PatternReach& pattern,
+                            std::size_t boats);
 
 }  // namespace sheerlap

@@ -29,14 +29,6 @@ Errors missing_tables(const Joint& joint) {
   return errors;
 }
 
-void tell_record(ToleranceJob& job, RecordedFace record) {
-  for (Explanation& reason : record_reasons(record.face, record.boats))
-    job.job.reasons.push_back(std::move(reason));
-  if (record.given)
-    job.job.checks.push_back(correlation_check(record.face, *record.given));
-  job.record = std::move(record);
-}
-
 }  // namespace
 
 Result<ToleranceJob> tolerance_job(Joint joint,
@@ -98,6 +90,14 @@ Result<RecordedFace> recorded_face(const Joint& joint,
   found.reach = reach_of(*line, *pattern);
   found.pattern = std::move(*pattern);
   return found;
+}
+
+void tell_record(ToleranceJob& job, RecordedFace record) {
+  for (Explanation& reason : record_reasons(record.face, record.reach, record.boats))
+    job.job.reasons.push_back(std::move(reason));
+  if (record.given)
+    job.job.checks.push_back(correlation_check(record.face, *record.given));
+  job.record = std::move(record);
 }
 
 bool wants_record(const Joint& joint) {

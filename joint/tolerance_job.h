@@ -48,6 +48,9 @@ Result<ToleranceJob> tolerance_job(Joint joint,
 Result<RecordedFace> recorded_face(const Joint& joint,
                                    const std::vector<std::vector<GapReading>>& boats);
 
+/// Notes where an error was had from, with the reasons and checks of its numbers.
+void tell_record(ToleranceJob& job, RecordedFace record);
+
 /// Whether an error of the joint is to be had from a record.
 bool wants_record(const Joint& joint);
 

@@ -135,6 +135,11 @@ std::string order_text(const Job& job, const NumberStyle& style) {
           at_most_decimals(job.joint.adhesive->pack_usable.in_ml(), 1))) +
       "\n" + lines(order, style) + range_text(job, style) + allowances(order, style);
   if (order.shelf) text += shelf_text(*order.shelf);
+  if (job.joint.tolerance)
+    text +=
+        "\n" + wrapped(
+                   "All this is for the drawing's boat; `tolerance` tells what boats "
+                   "as they are take.");
   return text;
 }
 

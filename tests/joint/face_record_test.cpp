@@ -5,6 +5,7 @@
 
 #include "geometry/random_stream.h"
 #include "geometry/ring_field.h"
+#include "joint/boat_pattern.h"
 #include "joint/boat_points.h"
 #include "joint/readings_gap.h"
 #include "tests/joint/example_boats.h"
@@ -38,10 +39,14 @@ std::vector<Place> read_places(const Joint& joint, const Perimeter& boat) {
   return places;
 }
 
+/// A shape of the mould that neither the lid's moves nor the hull's opening have.
+double wave(std::size_t place) { return place % 3 == 0 ? 1 : place % 3 == 1 ? -1 : 0; }
+
 /// Boats whose hull's face is 0.4 mm outward, 0.6 either way, alike over 900 mm, under
 /// lids that lie 3 mm off.
 std::vector<std::vector<GapReading>> boats_read(const std::vector<Place>& places,
-                                                double ring_mm) {
+                                                double ring_mm,
+                                                double pattern_mm = 0) {
   std::vector<double> along;
   for (const Place& place : places) along.push_back(place.ring_mm);
   const Eigen::MatrixXd basis = field_basis({ring_mm, 900, true}, along);
@@ -56,7 +61,8 @@ std::vector<std::vector<GapReading>> boats_read(const std::vector<Place>& places
     std::vector<GapReading> readings;
     for (std::size_t i = 0; i < places.size(); ++i) {
       const double off = places[i].lid.dot(lid) - 0.4 -
-                         face[static_cast<Eigen::Index>(i)] + 0.05 * stream.normal();
+                         face[static_cast<Eigen::Index>(i)] - pattern_mm * wave(i) +
+                         0.05 * stream.normal();
       GapReading reading;
       reading.side = places[i].side;
       reading.girth = places[i].girth;
@@ -93,6 +99,35 @@ BOOST_AUTO_TEST_CASE(the_hulls_face_is_told_from_readings_under_lids_anyhow) {
   BOOST_TEST(!none->has_value());
 }
 
+BOOST_AUTO_TEST_CASE(pattern_and_field_are_told_apart) {
+  const Joint joint = with_uneven_offsets(example_joint(small_boat(), {}));
+  const Perimeter boat = perimeter_of(joint);
+  const auto places = read_places(joint, boat);
+  const auto boats = boats_read(places, sheer_ring(boat).length_mm, 2);
+  const auto found = face_from_record(joint, boat, boats, ReadingState::Dry);
+  BOOST_TEST_REQUIRE((found.has_value() && found->has_value()));
+  BOOST_TEST(holds((*found)->spread, 0.6));
+  BOOST_TEST(holds((*found)->correlation_mm, 900));
+  const auto pattern = pattern_of(joint, boat, boats, ReadingState::Dry);
+  BOOST_TEST_REQUIRE(pattern.has_value());
+  BOOST_TEST_REQUIRE(pattern->readings.size() == places.size());
+  for (std::size_t i = 0; i + 1 < places.size(); ++i) {
+    if (places[i].side != places[i + 1].side) continue;
+    const auto outward = [&](std::size_t place) {
+      return places[place].top_mm - pattern->readings[place].top->in_mm();
+    };
+    // derived: neighbours differ by the wave and by what is left of the field in the
+    // mean of 25 boats, under 0.6 sqrt(2 / 25) = 0.17 by its deviation; 0.5 is 3 of it
+    const double exact = 2 * (wave(i) - wave(i + 1));
+    BOOST_TEST(std::abs(outward(i) - outward(i + 1) - exact) < 0.5);
+  }
+  const PatternReach reach = reach_of(boat, *pattern);
+  // derived: 0.4 and the wave of 2, within three deviations of the mean of 25 boats and
+  // what the lid's moves take of the wave
+  BOOST_TEST(std::abs(reach.greatest.in_mm() - 2.4) < 0.6);
+  BOOST_TEST(std::abs(reach.least.in_mm() + 1.6) < 0.6);
+}
+
 FieldEstimate estimate_of(double mean, double spread, double correlation_mm) {
   FieldEstimate face;
   face.mean.value = mean;
@@ -116,7 +151,8 @@ BOOST_AUTO_TEST_CASE(the_records_numbers_take_the_place_of_those_to_be_estimated
   BOOST_TEST_REQUIRE(told.has_value());
   BOOST_TEST(told->errors[0].spread == 2);
   BOOST_TEST((told->errors[1].law == ErrorLaw::Normal));
-  BOOST_TEST(told->errors[1].mean == 0.2);
+  // what every boat has is the pattern's
+  BOOST_TEST(told->errors[1].mean == 0);
   BOOST_TEST(told->errors[1].spread == 0.3);
   BOOST_TEST(told->errors[1].correlation.in_mm() == 700);
   face.correlation_open = true;
@@ -125,6 +161,25 @@ BOOST_AUTO_TEST_CASE(the_records_numbers_take_the_place_of_those_to_be_estimated
   // derived: 0.3 and 0.4 of noise are 0.5 from place to place
   BOOST_TEST(open->errors[1].spread == 0.5, boost::test_tools::tolerance(1e-12));
   BOOST_TEST(open->errors[1].correlation.in_mm() == 400);
+}
+
+BOOST_AUTO_TEST_CASE(boats_without_spread_need_no_correlation) {
+  FieldEstimate face = estimate_of(0.2, 1e-5, 700);
+  face.noise = 0;
+  face.correlation_open = true;
+  const auto told = with_record(inputs_of(ProcessErrorKind::HullFace, Length()), face);
+  BOOST_TEST_REQUIRE(told.has_value());
+  BOOST_TEST(told->errors[1].spread == 0);
+  BOOST_TEST(told->errors[1].correlation.in_mm() == 700);
+}
+
+BOOST_AUTO_TEST_CASE(a_second_error_from_the_record_is_refused) {
+  ToleranceInputs inputs = inputs_of(ProcessErrorKind::HullFace, Length::mm(400));
+  inputs.errors.push_back(inputs.errors[1]);
+  const auto told = with_record(inputs, estimate_of(0.2, 0.3, 700));
+  BOOST_TEST_REQUIRE(!told.has_value());
+  BOOST_TEST(told.error().size() == 1u);
+  BOOST_TEST(told.error()[0].where == "error[2].from_record");
 }
 
 BOOST_AUTO_TEST_CASE(what_the_record_does_not_tell_is_asked_for) {

@@ -80,6 +80,50 @@ BOOST_AUTO_TEST_CASE(intervals_hold_the_truth_about_as_often_as_they_say) {
   BOOST_TEST(correlation >= 32);
 }
 
+/// The samples with a pattern of its own at each place put on all of them.
+std::vector<FieldSample> on_a_pattern(std::vector<FieldSample> samples) {
+  for (FieldSample& sample : samples) {
+    for (Eigen::Index i = 0; i < sample.values.size(); ++i) {
+      sample.pattern.push_back(static_cast<std::size_t>(i));
+      sample.values[i] += 4 * std::sin(static_cast<double>(7 * i * i % 30));
+    }
+  }
+  return samples;
+}
+
+BOOST_AUTO_TEST_CASE(a_pattern_that_all_have_is_not_of_the_spread) {
+  // derived: what the boats were made of, whatever the pattern
+  const auto found = field_estimate(on_a_pattern(made_up(2, 30, 700)), line_mm, true);
+  BOOST_TEST_REQUIRE(found.has_value());
+  BOOST_TEST(holds(found->spread, 0.8));
+  BOOST_TEST(holds(found->correlation_mm, 700));
+  BOOST_TEST(found->spread.high - found->spread.low < 0.2);
+  BOOST_TEST(found->noise < 0.2);
+}
+
+BOOST_AUTO_TEST_CASE(the_means_degrees_of_freedom_are_taken_off) {
+  // derived: of 40 records of 3 boats 38 hold the spread, and n in place of n - 1 would
+  // have it 0.82 times too small
+  int spread = 0;
+  for (std::uint64_t seed = 200; seed < 240; ++seed) {
+    const auto found =
+        field_estimate(on_a_pattern(made_up(seed, 3, 700)), line_mm, true);
+    BOOST_TEST_REQUIRE(found.has_value());
+    spread += holds(found->spread, 0.8);
+  }
+  BOOST_TEST(spread >= 32);
+}
+
+BOOST_AUTO_TEST_CASE(boats_all_alike_have_no_spread) {
+  const FieldSample boat = on_a_pattern(made_up(5, 1, 700)).front();
+  const auto found = field_estimate(std::vector<FieldSample>(30, boat), line_mm, true);
+  BOOST_TEST_REQUIRE(found.has_value());
+  // property: nothing differs, to the rounding of a mm
+  BOOST_TEST(found->spread.value < 1e-4);
+  BOOST_TEST(found->noise < 1e-4);
+  BOOST_TEST(!field_estimate({boat}, line_mm, true).has_value());
+}
+
 BOOST_AUTO_TEST_CASE(readings_too_far_apart_do_not_tell_the_correlation) {
   // derived: at 50 mm no two places 500 mm apart are alike: anything shorter would do
   const auto found = field_estimate(made_up(3, 20, 60), line_mm, true);

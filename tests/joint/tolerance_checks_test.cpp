@@ -8,8 +8,10 @@ namespace sheerlap {
 namespace {
 
 /// The state of a check, which must be there.
-CheckState state_of(const ToleranceJob& job, const std::string& id) {
-  for (const Check& check : tolerance_checks(job.job.joint, job.tolerance))
+CheckState state_of(const ToleranceJob& job,
+                    const std::string& id,
+                    const WantedShare& wanted = {}) {
+  for (const Check& check : tolerance_checks(job.job.joint, job.tolerance, wanted))
     if (check.id == id) return check.state;
   BOOST_TEST_REQUIRE(false, "no check " << id);
   return CheckState::Pass;
@@ -30,6 +32,26 @@ BOOST_AUTO_TEST_CASE(a_drawn_boat_that_does_not_fit_fails) {
   BOOST_TEST((state_of(job, "tolerance.as_drawn") == CheckState::Pass));
   job.tolerance.nominal_margin_mm = -0.001;
   BOOST_TEST((state_of(job, "tolerance.as_drawn") == CheckState::Fail));
+}
+
+BOOST_AUTO_TEST_CASE(too_few_that_go_on_fail_a_share_that_was_asked_for) {
+  ToleranceJob job = sample_tolerance();
+  const std::string id = "tolerance.go_on";
+  job.tolerance.shares.on.value = 0.95;
+  BOOST_TEST((state_of(job, id) == CheckState::Pass));
+  job.tolerance.shares.on.value = 0.949;
+  BOOST_TEST((state_of(job, id) == CheckState::Warn));
+  BOOST_TEST((state_of(job, id, {95, true}) == CheckState::Fail));
+  BOOST_TEST((state_of(job, id, {94.9, true}) == CheckState::Pass));
+}
+
+BOOST_AUTO_TEST_CASE(a_correlation_that_the_record_does_not_allow_is_warned_of) {
+  FieldEstimate face;
+  face.correlation_mm = {700, 500, 900};
+  BOOST_TEST((correlation_check(face, Length::mm(500)).state == CheckState::Pass));
+  const Check check = correlation_check(face, Length::mm(901));
+  BOOST_TEST((check.state == CheckState::Warn));
+  BOOST_TEST(check.limit.value() == 900);
 }
 
 BOOST_AUTO_TEST_CASE(more_packs_than_the_drawing_orders_are_warned_of) {

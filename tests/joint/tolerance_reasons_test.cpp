@@ -74,14 +74,16 @@ BOOST_AUTO_TEST_CASE(what_is_had_from_a_record_has_its_reasons) {
   RecordedFace record;
   record.face = {
       {0.3, 0.1, 0.5}, {1.1, 0.9, 1.2}, {640, 400, 900}, 0.2, false, 30, 540};
+  record.reach = {Length::mm(-0.7), Length::mm(1.4)};
   record.boats = 31;
   tell_record(job, record);
   Explanations reasons = tolerance_reasons(job.tolerance);
   BOOST_TEST(!untold_numbers(result_of(job), reasons, echoes).empty());
   reasons.insert(reasons.end(), job.job.reasons.begin(), job.job.reasons.end());
   BOOST_TEST(untold_numbers(result_of(job), reasons, echoes).empty());
-  // derived: mean, spread and length with both ends, noise, and three counts
-  BOOST_TEST(compare_told(result_of(job), job.job.reasons) == 13U);
+  // derived: mean, spread and length with both ends, noise, the pattern's
+  // least and greatest, and three counts
+  BOOST_TEST(compare_told(result_of(job), job.job.reasons) == 15U);
 }
 
 BOOST_AUTO_TEST_CASE(boats_without_run_squeeze_or_spread_have_their_reasons_too) {

@@ -71,7 +71,7 @@ ToleranceJob sample_tolerance() {
                 {1, about(0.99, 0.03), about(1, 0.02)}},
                {{0, about(0.4, 0.05), about(0.5, 0.04)},
                 {1, about(0.5, 0.05), about(0.6, 0.04)}}};
-  sample.job.checks = tolerance_checks(sample.job.joint, of);
+  sample.job.checks = tolerance_checks(sample.job.joint, of, {});
   return sample;
 }
 
