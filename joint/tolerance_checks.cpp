@@ -35,6 +35,7 @@ Check all_boats(const Tolerance& tolerance) {
 }
 
 Check going_on(const Tolerance& tolerance, const WantedShare& wanted) {
+  constexpr double rounding = 1e-9;
   const double share = 100 * tolerance.shares.on.value;
   const CheckState below = wanted.given ? CheckState::Fail : CheckState::Warn;
   return {"tolerance.go_on",
@@ -42,7 +43,7 @@ Check going_on(const Tolerance& tolerance, const WantedShare& wanted) {
           share,
           wanted.of_100,
           "",
-          share >= wanted.of_100 ? CheckState::Pass : below,
+          share >= wanted.of_100 - rounding ? CheckState::Pass : below,
           wanted.given ? "the joint file's tolerance.wanted"
                        : "common practice, no source; tolerance.wanted is not given"};
 }

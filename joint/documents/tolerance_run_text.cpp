@@ -193,7 +193,7 @@ std::string tolerance_limits_text(const ToleranceJob& job) {
   line(
       "Each lid is put in its best place; a crew that centres it by eye finds a worse "
       "one. The margin is that of the best place, its squeeze as far as the limits let "
-      "it; squeeze needed, adhesive and fasteners are those of the boat squeezed no "
+      "it; the squeeze told, adhesive and fasteners are those of the boat squeezed no "
       "more than it needs. The best seating that `fit` gives may squeeze more, and "
       "take more adhesive.");
   line(
