@@ -147,8 +147,10 @@ BOOST_AUTO_TEST_CASE(the_correlation_is_had_from_the_record_where_none_is_given)
                              "from_record = true"));
   const json found = result({"--boats", "200", "--record", demo_record()})["tolerance"];
   const double correlation = found["errors"][5]["correlation"];
-  BOOST_TEST(correlation > 100);
-  BOOST_TEST(correlation < 1000);
+  const json& told = found["record"]["correlation"];
+  BOOST_TEST(correlation == told["value"].get<double>());
+  BOOST_TEST(told["low"].get<double>() < correlation);
+  BOOST_TEST(correlation < told["high"].get<double>());
 }
 
 BOOST_AUTO_TEST_CASE(a_record_that_does_not_serve_is_refused) {
