@@ -14,6 +14,8 @@ namespace {
 
 /// Of an answer's variance, what an error brings in all, below which it is left out.
 constexpr double least_share = 0.005;
+/// A spread below this is rounding.
+constexpr double alike_mm = 1e-3;
 
 std::string litres(double ml) { return decimals(ml / 1000, 3); }
 
@@ -114,7 +116,9 @@ std::string record_text(const RecordedFace& of, const NumberStyle& style) {
                   style.span(Length::mm(face.correlation_mm.value)), style.unit_name(),
                   style.span(Length::mm(face.correlation_mm.low)),
                   style.span(Length::mm(face.correlation_mm.high)));
-  if (face.correlation_open)
+  if (face.spread.value + face.noise < alike_mm)
+    text += " The boats are all alike, and any length would do.";
+  else if (face.correlation_open)
     text +=
         " The readings do not tell that well, for an end of its range is as far as was "
         "looked: the joint file's is put in, and spread and readings by themselves "
