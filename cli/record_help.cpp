@@ -43,7 +43,7 @@ std::string record_help_text() {
          "Exit status\n"
          "  0  done\n"
          "  1  show: a gap of the latest state is outside the adhesive's gap window;\n"
-         "     chart: a drift or a step is found\n"
+         "     chart: a drift or a step is found, or gaps are outside the window\n"
          "  2  the input is wrong; nothing was kept\n"
          "  3  a file could not be read or written; nothing of the command was kept\n";
 }

@@ -18,6 +18,7 @@
 #include "joint/documents/text_table.h"
 #include "joint/records/boat_merge.h"
 #include "joint/records/boat_store.h"
+#include "joint/records/outside_places.h"
 #include "joint/records/record_charts.h"
 #include "joint/sheets/record_svg.h"
 
@@ -94,7 +95,7 @@ int run_chart(const RecordOptions& options, const BoatStore& store) {
   if (!series) return fail(series.error(), options);
   const RecordCharts charts = record_charts(std::move(*series));
   const NumberStyle style = style_of(options);
-  const int status = finds_change(charts) ? 1 : 0;
+  const int status = finds_change(charts) || !outside_places(charts).empty() ? 1 : 0;
   std::string written;
   if (options.out) {
     const auto files = chart_files(charts, style);
@@ -106,7 +107,7 @@ int run_chart(const RecordOptions& options, const BoatStore& store) {
                                    *options.out, charts.charts.size()));
   }
   if (options.json) return finish(json_text(record_chart_json(charts)), status);
-  if (options.quiet) return finish(change_line(charts) + "\n", status);
+  if (options.quiet) return finish(change_line(charts, style) + "\n", status);
   return finish(record_chart_text(charts, style) + written, status);
 }
 

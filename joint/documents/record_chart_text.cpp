@@ -8,6 +8,7 @@
 #include "joint/documents/sparkline.h"
 #include "joint/documents/text_table.h"
 #include "joint/documents/wording.h"
+#include "joint/records/outside_places.h"
 
 namespace sheerlap {
 namespace {
@@ -16,6 +17,8 @@ constexpr std::size_t spark_width = 24;
 /// More charts than this that have nothing but a point or a run to say are not told one
 /// by one.
 constexpr std::size_t most_told = 12;
+/// Of the places with gaps outside the window so many are named.
+constexpr std::size_t worst_named = 3;
 
 std::string side_table(const RecordCharts& charts,
                        SideName side,
@@ -122,11 +125,52 @@ std::string letter_words(std::size_t values) {
       "in "
       "a row on one side of the mean, t {} or more in a row rising or falling "
       "(Nelson's "
-      "tests 1, 2 and 3 of 1984, from memory, confirm), D a drift, S a step. Of {} "
+      "tests 1, 2 and 3 of 1984, from memory, confirm), D a drift, S a step, o "
+      "a gap outside the gap window. Of {} "
       "gaps "
       "about {} are beyond a limit by chance.",
       one_side_run, trend_run, values,
       decimals(0.0027 * static_cast<double>(values), 0));
+}
+
+/// Whether the gap drifts or steps, without a full stop.
+std::string change_words(const RecordCharts& charts) {
+  const auto count_of = [&](auto condition) {
+    return static_cast<std::size_t>(
+        std::count_if(charts.charts.begin(), charts.charts.end(), condition));
+  };
+  const std::size_t telling = count_of(can_tell);
+  const std::size_t silent = charts.charts.size() - telling;
+  const std::string need = fmt::format("({} are needed)", boats_to_tell);
+  if (telling == 0)
+    return fmt::format("too few boats to tell a drift or a step {}", need);
+  const std::size_t changed =
+      count_of([](const PlaceChart& chart) { return chart.drifts || chart.steps; });
+  std::string words = changed == 0 ? fmt::format("no drift and no step in {}",
+                                                 counted(telling, "chart"))
+                                   : fmt::format("the gap drifts or steps in {} of {}",
+                                                 changed, counted(telling, "chart"));
+  if (silent > 0)
+    words += fmt::format(", too few boats to tell in {} more {}", silent, need);
+  return words;
+}
+
+/// ", and gaps are outside ..." with the worst places, or "".
+std::string outside_words(const RecordCharts& charts, const NumberStyle& style) {
+  const auto places = outside_places(charts);
+  if (places.empty()) return "";
+  std::string words = fmt::format(", and gaps are outside the window at {}: ",
+                                  counted(places.size(), "place"));
+  for (std::size_t i = 0; i < std::min(places.size(), worst_named); ++i) {
+    const GapSeries& series = places[i].chart->series;
+    words += fmt::format("{}{} {}, {} ({} of {})", i == 0 ? "" : "; ",
+                         side_word(series.side), place_name(series, style),
+                         edge_word(series.low), places[i].outside,
+                         counted(places[i].boats, "boat"));
+  }
+  if (places.size() > worst_named)
+    words += fmt::format(" and {} more", places.size() - worst_named);
+  return words;
 }
 
 }  // namespace
@@ -149,23 +193,21 @@ std::vector<std::string> chart_notes(const RecordCharts& charts) {
       charts.level, decimals(100 * false_alarms, 0)));
   notes.push_back(
       "Cpk: to the nearer end of the adhesive's gap window, by the standard deviation "
-      "of all boats, drift and all; its interval is in charts.csv and in the JSON.");
+      "of all boats, drift and all; its interval is in charts.csv and in the JSON. "
+      "Below 8 boats at a "
+      "place there are too few to tell D, S and Cpk.");
   notes.push_back(
       "Blocks: from the lower to the upper limit, or as far as the gaps go; neighbours "
       "together where there are many boats.");
   return notes;
 }
 
-std::string change_line(const RecordCharts& charts) {
+std::string change_line(const RecordCharts& charts, const NumberStyle& style) {
   if (charts.charts.empty()) return "No chart: two boats read at one place are needed.";
-  if (!finds_change(charts))
-    return fmt::format("No drift and no step in {}.",
-                       counted(charts.charts.size(), "chart"));
-  const auto changed = static_cast<std::size_t>(std::count_if(
-      charts.charts.begin(), charts.charts.end(),
-      [](const PlaceChart& chart) { return chart.drifts || chart.steps; }));
-  return fmt::format("LOOK: the gap drifts or steps in {} of {}.", changed,
-                     counted(charts.charts.size(), "chart"));
+  const std::string outside = outside_words(charts, style);
+  const bool look = finds_change(charts) || !outside.empty();
+  const std::string change = change_words(charts);
+  return (look ? "LOOK: " + change : capitalised(change)) + outside + ".";
 }
 
 std::string record_chart_text(const RecordCharts& charts, const NumberStyle& style) {
@@ -176,7 +218,7 @@ std::string record_chart_text(const RecordCharts& charts, const NumberStyle& sty
                           charts.boats.front().hull, charts.boats.back().hull,
                           style.size(charts.gap_min),
                           style.size_with_unit(charts.gap_max))) +
-      change_line(charts) + "\n";
+      wrapped(change_line(charts, style));
   for (const ReadingState state :
        {ReadingState::Dry, ReadingState::Held, ReadingState::After})
     for (const SideName side : {SideName::Starboard, SideName::Port, SideName::Transom})

@@ -16,7 +16,8 @@ std::string record_chart_text(const RecordCharts& charts, const NumberStyle& sty
 /// used, how the limits came about, what the letters mean.
 std::vector<std::string> chart_notes(const RecordCharts& charts);
 
-/// The one line that says whether a drift or a step is found.
-std::string change_line(const RecordCharts& charts);
+/// The one line that says whether a drift or a step is found, and at which places gaps
+/// are outside the gap window.
+std::string change_line(const RecordCharts& charts, const NumberStyle& style);
 
 }  // namespace sheerlap

@@ -89,6 +89,7 @@ std::string chart_letters(const PlaceChart& chart) {
   std::string letters;
   if (chart.drifts && (!chart.steps || !chart.more_step)) letters += 'D';
   if (chart.steps && (!chart.drifts || chart.more_step)) letters += 'S';
+  if (chart.outside > 0) letters += 'o';
   if (met({ChartRule::BeyondLimit})) letters += '!';
   if (met({ChartRule::RangeBeyondLimit})) letters += 'm';
   if (met({ChartRule::OneSide})) letters += 'r';

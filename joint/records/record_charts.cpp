@@ -19,9 +19,11 @@ PlaceChart place_chart(GapSeries series, const GapWindow& window, double level) 
   result.series = std::move(series);
   const std::vector<double>& gaps = result.series.gaps_mm;
   result.chart = individuals_chart(gaps);
-  result.drift = drift_of(gaps);
-  result.step = step_of(gaps);
-  result.capability = capability_of(gaps, window);
+  if (can_tell(result)) {
+    result.drift = drift_of(gaps, rounding_scatter_mm);
+    result.step = step_of(gaps, rounding_scatter_mm);
+    result.capability = capability_of(gaps, window);
+  }
   result.drifts = result.drift && result.drift->chance < level;
   result.steps = result.step && result.step->chance < level;
   result.more_step = result.drift && result.step && step_is_nearer(result);
@@ -42,18 +44,23 @@ std::optional<Correlation> gap_and_litres(const std::vector<BoatFigures>& boats)
 
 }  // namespace
 
+bool can_tell(const PlaceChart& chart) {
+  return chart.series.gaps_mm.size() >= boats_to_tell;
+}
+
 RecordCharts record_charts(RecordSeries record) {
   RecordCharts result;
-  const auto has_chart = [](const GapSeries& series) {
-    return series.gaps_mm.size() >= 2;
+  const auto count_of = [&](std::size_t boats) {
+    return static_cast<std::size_t>(
+        std::count_if(record.series.begin(), record.series.end(),
+                      [&](const auto& one) { return one.gaps_mm.size() >= boats; }));
   };
-  const auto count = static_cast<std::size_t>(
-      std::count_if(record.series.begin(), record.series.end(), has_chart));
-  result.too_short = record.series.size() - count;
-  result.level = count == 0 ? 0 : false_alarms / (2 * static_cast<double>(count));
+  result.too_short = record.series.size() - count_of(2);
+  const auto telling = static_cast<double>(count_of(boats_to_tell));
+  result.level = telling > 0 ? false_alarms / (2 * telling) : 0;
   const GapWindow window{record.gap_min.in_mm(), record.gap_max.in_mm()};
   for (GapSeries& series : record.series)
-    if (has_chart(series))
+    if (series.gaps_mm.size() >= 2)
       result.charts.push_back(place_chart(std::move(series), window, result.level));
   result.title = std::move(record.title);
   result.gap_min = record.gap_min;

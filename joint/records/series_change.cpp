@@ -38,7 +38,7 @@ double student_chance(double t, double freedom) {
   return 2 * boost::math::cdf(boost::math::complement(student, std::abs(t)));
 }
 
-std::optional<Drift> drift_of(const std::vector<double>& values) {
+std::optional<Drift> drift_of(const std::vector<double>& values, double least_scatter) {
   if (values.size() < 3) return std::nullopt;
   const double count = static_cast<double>(values.size());
   const double middle = (count - 1) / 2;
@@ -58,12 +58,12 @@ std::optional<Drift> drift_of(const std::vector<double>& values) {
   if (squares <= rounding_of(values)) squares = 0;
   if (drift.slope * drift.slope * s_xx <= rounding_of(values)) drift.slope = 0;
   drift.scatter = std::sqrt(squares / (count - 2));
-  drift.slope_error = drift.scatter / std::sqrt(s_xx);
+  drift.slope_error = std::max(drift.scatter, least_scatter) / std::sqrt(s_xx);
   drift.chance = chance_of(drift.slope, drift.slope_error, count - 2);
   return drift;
 }
 
-std::optional<Step> step_of(const std::vector<double>& values) {
+std::optional<Step> step_of(const std::vector<double>& values, double least_scatter) {
   if (values.size() < 2 * least_part) return std::nullopt;
   const double count = static_cast<double>(values.size());
   const double mean = mean_of(values);
@@ -87,7 +87,8 @@ std::optional<Step> step_of(const std::vector<double>& values) {
   const double left = squares - most;
   step.scatter = left <= rounding_of(values) ? 0 : std::sqrt(left / (count - 2));
   const double before = static_cast<double>(step.at);
-  const double error = step.scatter * std::sqrt(1 / before + 1 / (count - before));
+  const double error = std::max(step.scatter, least_scatter) *
+                       std::sqrt(1 / before + 1 / (count - before));
   const bool flat = most <= rounding_of(values);
   const auto splits = static_cast<double>(values.size() - 2 * least_part + 1);
   step.chance = flat ? 1

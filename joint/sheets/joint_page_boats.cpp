@@ -94,7 +94,7 @@ std::string boats_section(const RecordCharts& charts, const NumberStyle& style) 
       "</p>\n",
       counted(charts.boats.size(), "boat"), html_text(charts.title),
       charts.boats.front().hull, charts.boats.back().hull, style.size(charts.gap_min),
-      style.size_with_unit(charts.gap_max), html_text(change_line(charts)));
+      style.size_with_unit(charts.gap_max), html_text(change_line(charts, style)));
   html += "<div class=\"boats\">\n";
   for (const PlaceChart& chart : charts.charts)
     if (chart.drifts || chart.steps) html += figure(charts, chart, style);

@@ -92,6 +92,22 @@ BOOST_AUTO_TEST_CASE(series_without_scatter_are_judged_without_dividing_by_it) {
   BOOST_TEST(step->at == 4U);
 }
 
+BOOST_AUTO_TEST_CASE(a_scatter_below_that_of_the_rounding_is_raised_to_it) {
+  // derived: no scatter about the line; S_xx = 10, error 0.2 / sqrt(10), t = 1.58114
+  const auto drift = drift_of({1, 1.1, 1.2, 1.3, 1.4}, 0.2);
+  BOOST_TEST(drift->slope_error == 0.2 / std::sqrt(10.0), tolerance(1e-9));
+  BOOST_TEST(drift->chance == student_chance(0.5 * std::sqrt(10.0), 3),
+             tolerance(1e-9));
+  // derived: 3 and 3 without scatter, error 0.2 sqrt(2 / 3), one split
+  const auto step = step_of({1, 1, 1, 2, 2, 2}, 0.2);
+  BOOST_TEST(step->chance == student_chance(5 / std::sqrt(2.0 / 3), 4),
+             tolerance(1e-9));
+  // a scatter above it counts as it is
+  const std::vector<double> wide{1, 2, 4, 5, 8, 7};
+  BOOST_TEST(drift_of(wide, 0.1)->chance == drift_of(wide)->chance);
+  BOOST_TEST(step_of(wide, 0.1)->chance == step_of(wide)->chance);
+}
+
 BOOST_AUTO_TEST_CASE(a_series_that_is_too_short_has_no_drift_and_no_step) {
   BOOST_TEST(!drift_of({1, 2}).has_value());
   BOOST_TEST(!step_of({1, 2, 3, 4, 5}).has_value());
