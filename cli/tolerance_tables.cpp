@@ -14,10 +14,11 @@ constexpr Bounds shrinkage_spreads{0, 5, false, "per cent, from 0 to 5"};
 constexpr Bounds twist_means{-10, 10, false, "degrees, from -10 to 10"};
 constexpr Bounds twist_spreads{0, 10, false, "degrees, from 0 to 10"};
 constexpr Bounds hundred_boats{0, 100, false, "boats of 100, from 0 to 100"};
-constexpr Bounds length_means{-500, 500, false, "no more than 500 mm either way"};
-constexpr Bounds length_spreads{0, 500, false, "from 0 to 500 mm"};
-/// Shorter ones than this are a matter of the surface, not of a gap to be filled.
-constexpr Bounds correlations{20, 1e6, false, "20 mm or more"};
+constexpr Bounds length_means{-500, 500, false,
+                              "no more than 500 mm (19.7 in) either way"};
+constexpr Bounds length_spreads{0, 500, false, "from 0 to 500 mm (19.7 in)"};
+/// The gap is looked at every 50 mm; shorter waves would pass between the places.
+constexpr Bounds correlations{100, 1e6, false, "100 mm (3.94 in) or more"};
 
 constexpr std::array kinds{
     Choice<ProcessErrorKind>{"hull shrinkage", ProcessErrorKind::HullShrinkage},

@@ -118,7 +118,7 @@ Result<Job> work_out_boat(const Joint& joint,
   if (!boat) return tl::unexpected(boat.error());
   const auto perimeter =
       boat_perimeter(drawn->joint, drawn->perimeter, boat->corrections);
-  if (!perimeter) return tl::unexpected(perimeter.error());
+  if (!perimeter) return tl::unexpected(of_readings(perimeter.error()));
   auto job = work_out_on(joint, *perimeter, *drawn->layout, parts);
   if (!job) return tl::unexpected(of_readings(job.error()));
   auto holes = job->schedule ? Result<Schedule>(*job->schedule)

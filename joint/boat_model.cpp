@@ -17,8 +17,8 @@ namespace {
 using Eigen::Index;
 
 constexpr double mm3_in_ml = 1000;
-/// Stations 50 mm apart tell no shorter waves from noise, and they take long.
-constexpr Length least_correlation = Length::mm(20);
+/// Stations 50 mm apart miss the crests of shorter waves.
+constexpr Length least_correlation = Length::mm(100);
 
 /// The area that each edge of a station stands for (mm2): of the bond band it has the
 /// share that runs straight from 1 there to 0 at the other edge.

@@ -19,9 +19,12 @@ std::optional<EntrySqueeze> entry_squeeze(const EntryPath& path,
   const auto nearest = std::min_element(
       spreaders.begin(), spreaders.end(),
       [&](const Spreader& a, const Spreader& b) { return away(a) < away(b); });
+  const auto weakest = std::min_element(
+      spreaders.begin(), spreaders.end(),
+      [](const Spreader& a, const Spreader& b) { return a.most < b.most; });
   return EntrySqueeze{*path.squeeze,
                       static_cast<std::size_t>(nearest - spreaders.begin()),
-                      nearest->most};
+                      nearest->most, weakest->most};
 }
 
 bool other_way_down(const Joint& joint, const Perimeter& perimeter) {

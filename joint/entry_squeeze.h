@@ -12,13 +12,16 @@
 
 namespace sheerlap {
 
-/// The squeeze that lets a lid pass, beside what the nearest spreader may do.
+/// The squeeze that lets a lid pass, beside what the spreaders may do.
 struct EntrySqueeze {
   Length needed;             ///< of each side, at the worst clash
   std::size_t spreader = 0;  ///< the one nearest to it by x
   Length most;               ///< of that spreader
+  Length weakest;            ///< the least that one of the spreaders may do
 
-  bool lets_pass() const { return needed <= most; }
+  /// Other clashes need no more, but may lie at other spreaders: all of them must be
+  /// allowed as much.
+  bool lets_pass() const { return needed <= weakest; }
 };
 
 /// The squeeze of the hull, in its moulded shape, that a way down needs; nothing where

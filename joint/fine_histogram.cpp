@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <utility>
 
 #include "joint/sample_figures.h"
 
@@ -10,11 +11,26 @@ namespace sheerlap {
 
 FineHistogram::FineHistogram(double least, double step, std::size_t steps)
     : least_(least), step_(step), counts_(steps) {
-  assert(step > 0 && steps > 0);
+  assert(step > 0 && steps > 0 && steps % 2 == 0);
+}
+
+/// Two steps become one, and the room that this makes is below or above.
+void FineHistogram::widen(bool downward) {
+  const std::size_t half = counts_.size() / 2;
+  std::vector<std::uint64_t> wider(counts_.size());
+  for (std::size_t i = 0; i < counts_.size(); ++i)
+    wider[i / 2 + (downward ? half : 0)] += counts_[i];
+  if (downward) least_ -= static_cast<double>(counts_.size()) * step_;
+  step_ *= 2;
+  counts_ = std::move(wider);
 }
 
 void FineHistogram::add(double value) {
-  const double last = static_cast<double>(counts_.size() - 1);
+  assert(std::isfinite(value));
+  const auto steps = static_cast<double>(counts_.size());
+  while (value < least_) widen(true);
+  while (value >= least_ + steps * step_) widen(false);
+  const double last = steps - 1;
   const double at = std::clamp(std::floor((value - least_) / step_), 0.0, last);
   ++counts_[static_cast<std::size_t>(at)];
   ++count_;

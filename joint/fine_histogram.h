@@ -9,13 +9,14 @@
 namespace sheerlap {
 
 /// Numbers counted in fine steps, so that their quantiles are had without keeping them.
+/// A number beyond the steps makes all of them twice as wide, as often as it takes.
 class FineHistogram {
  public:
   /// @param step   > 0
-  /// @param steps  numbers below `least`, or beyond the last step, count in the
-  ///               outermost ones
+  /// @param steps  an even number of them, to begin with from `least` on
   FineHistogram(double least, double step, std::size_t steps);
 
+  /// @param value  finite
   void add(double value);
   std::size_t count() const { return count_; }
   double step() const { return step_; }
@@ -26,6 +27,7 @@ class FineHistogram {
   Deciles deciles() const;
 
  private:
+  void widen(bool downward);
   double at_rank(std::size_t rank) const;
 
   double least_;

@@ -184,7 +184,7 @@ void work_out_rest(Job& job,
 Result<JointFollows> drawn_follows(const Job& job, const Layout& holes) {
   if (job.adhesive && job.schedule)
     return JointFollows{verdict_lengths(*job.fit), job.adhesive->nominal,
-                        fasteners_by_length(*job.schedule)};
+                        fasteners_by_length(*job.schedule), std::nullopt};
   return joint_follows(job.joint, job.perimeter, *job.fit, holes);
 }
 
@@ -199,8 +199,9 @@ void add_seated(Job& job, const Layout* laid_out) {
                            std::cref(job.going_on->seating.corrections));
   auto drawn = drawn_follows(job, *holes);
   auto found = seated.get();
-  if (drawn && found)
-    job.going_on->seated = SeatedJoint{std::move(*drawn), std::move(*found)};
+  if (!drawn || !found) return;
+  job.going_on->checks.push_back(seated_entry_check(job.joint, *found->entry));
+  job.going_on->seated = SeatedJoint{std::move(*drawn), std::move(*found)};
 }
 
 void work_out_parts(Job& job,

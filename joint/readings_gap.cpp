@@ -9,6 +9,9 @@ namespace sheerlap {
 namespace {
 
 constexpr double section_step_mm = 10;
+/// A gauge is wider than this: readings nearer together are of one place (common
+/// practice, no source).
+constexpr Length one_place = Length::mm(5);
 
 struct EdgeCorrection {
   Length top, low;
@@ -35,8 +38,7 @@ void merge_same_places(std::vector<GapCorrection>& corrections) {
   std::vector<GapCorrection> merged;
   std::size_t alike = 0;
   for (const GapCorrection& next : corrections) {
-    const bool same =
-        !merged.empty() && (next.girth - merged.back().girth).in_mm() < 0.01;
+    const bool same = !merged.empty() && next.girth - merged.back().girth < one_place;
     alike = same ? alike + 1 : 1;
     if (!same) {
       merged.push_back(next);

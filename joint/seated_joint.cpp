@@ -1,11 +1,14 @@
 #include "joint/seated_joint.h"
 
+#include <fmt/format.h>
+
 #include <map>
 #include <utility>
 
 #include "joint/adhesive.h"
 #include "joint/boat_perimeter.h"
 #include "joint/schedule.h"
+#include "joint/worded_length.h"
 
 namespace sheerlap {
 VerdictLengths verdict_lengths(const Fit& fit) {
@@ -50,7 +53,7 @@ Result<JointFollows> joint_follows(const Joint& joint,
   const auto drilled = schedule(joint, perimeter, holes);
   if (!drilled) return tl::unexpected(drilled.error());
   return JointFollows{verdict_lengths(fit), adhesive->nominal,
-                      fasteners_by_length(*drilled)};
+                      fasteners_by_length(*drilled), std::nullopt};
 }
 
 Result<JointFollows> seated_follows(const Joint& joint,
@@ -61,7 +64,30 @@ Result<JointFollows> seated_follows(const Joint& joint,
   if (!on) return tl::unexpected(on.error());
   const auto seated = fit(joint, *on);
   if (!seated) return tl::unexpected(seated.error());
-  return joint_follows(joint, *on, *seated, holes);
+  auto follows = joint_follows(joint, *on, *seated, holes);
+  if (follows)
+    follows->entry = joint.turned_entry ? turned_entry(*on, *joint.turned_entry)
+                                        : straight_entry(*on);
+  return follows;
+}
+
+Check seated_entry_check(const Joint& joint, const EntryPath& entry) {
+  const EntryClearance& at = entry.face;
+  const bool clear = at.worst.in_mm() >= -1e-9;
+  return {"fit.entry_seated",
+          fmt::format("clearance of the lip past the hull's top edge, {} to its best "
+                      "place on the hull as it then stands, least on {} at girth {} "
+                      "along the sheer{}",
+                      joint.turned_entry ? "turned down" : "straight down",
+                      side_word(at.side), worded(at.girth),
+                      clear ? ""
+                            : ": squeeze the hull further until the lid is past, "
+                              "where its limits allow it, or do not lower it"),
+          at.worst.in_mm(),
+          0,
+          "mm",
+          clear ? CheckState::Pass : CheckState::Fail,
+          "geometry of the two faces"};
 }
 
 }  // namespace sheerlap

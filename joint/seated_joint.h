@@ -6,6 +6,8 @@
 
 #include "geometry/result.h"
 #include "joint/adhesive_amounts.h"
+#include "joint/check.h"
+#include "joint/entry_path.h"
 #include "joint/fit.h"
 #include "joint/joint.h"
 #include "joint/layout.h"
@@ -32,6 +34,8 @@ struct JointFollows {
   VerdictLengths girth;
   AdhesiveAmounts adhesive;
   std::vector<FastenersOfLength> fasteners;  ///< by length, those without one last
+  /// The way down that the joint file asks for, on this hull.
+  std::optional<EntryPath> entry;
 };
 
 /// The joint as drawn, and with the lid in its best place on the hull as it is there.
@@ -58,6 +62,9 @@ Result<JointFollows> seated_follows(const Joint& joint,
                                     const Perimeter& drawn,
                                     const Layout& holes,
                                     const std::vector<SideCorrections>& corrections);
+
+/// Whether the lid comes down to its best place, on the hull as it then stands.
+Check seated_entry_check(const Joint& joint, const EntryPath& entry);
 
 /// How a fit's girth is shared among the verdicts.
 VerdictLengths verdict_lengths(const Fit& fit);

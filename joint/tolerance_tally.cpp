@@ -9,12 +9,14 @@ constexpr double margin_step_mm = 0.005;
 constexpr double least_margin_mm = -100;
 constexpr double squeeze_step_mm = 0.01;
 constexpr double greatest_squeeze_mm = 200;
-/// Volumes are counted in so many steps of the volume as drawn, up to four times it.
+/// Volumes are counted in so many steps of the volume as drawn, at first up to four
+/// times it.
 constexpr std::size_t volume_steps = 10000;
 constexpr std::size_t most_volumes = 4;
 
 FineHistogram up_to(double least, double greatest, double step) {
-  return {least, step, static_cast<std::size_t>((greatest - least) / step) + 1};
+  return {least, step,
+          2 * (static_cast<std::size_t>((greatest - least) / (2 * step)) + 1)};
 }
 
 FineHistogram volumes_about(Volume drawn) {

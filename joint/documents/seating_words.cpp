@@ -151,7 +151,10 @@ std::vector<std::string> steps_of_no_fit(const Job& job, const NumberStyle& styl
 }
 
 std::string lower_words(const Job& job, const NumberStyle& style) {
-  const EntryPath& path = job.going_on->entry();
+  const auto& seated = job.going_on->seated;
+  const bool as_seated = seated && seated->seated.entry;
+  const EntryPath& path = as_seated ? *seated->seated.entry : job.going_on->entry();
+  const std::string hull = as_seated ? "the hull as it then stands" : hull_words(job);
   const bool clear = path.face.worst >= Length();
   const std::string way =
       job.joint.turned_entry
@@ -160,7 +163,7 @@ std::string lower_words(const Job& job, const NumberStyle& style) {
                         at_most_decimals(job.joint.turned_entry->angle.in_degrees(), 2))
           : "Lower the lid straight down";
   if (clear)
-    return fmt::format("{}: it clears {} by {} {} at the least.", way, hull_words(job),
+    return fmt::format("{}: it clears {} by {} {} at the least.", way, hull,
                        style.gap(path.face.worst), style.unit_name());
   const std::string clash =
       fmt::format("{}: {} {} are in its way on {} at girth {} along the sheer", way,
@@ -169,7 +172,7 @@ std::string lower_words(const Job& job, const NumberStyle& style) {
   if (!path.squeeze) return clash + ", where no squeeze of the sides helps.";
   return fmt::format(
       "{}; squeeze each side in by {} {} there, on {}, until it is past.", clash,
-      style.gap(*path.squeeze), style.unit_name(), hull_words(job));
+      style.gap(*path.squeeze), style.unit_name(), hull);
 }
 
 }  // namespace

@@ -146,7 +146,7 @@ BOOST_AUTO_TEST_CASE(wrong_values_are_told_with_file_line_and_remedy) {
       "[[error]] has no correlation: how far along the girth it is still much "
       "the same");
   check_refused("correlation = 700", "correlation = 2", 19,
-                "[[error]] correlation is 2 mm: 20 mm or more");
+                "[[error]] correlation is 2 mm: 100 mm (3.94 in) or more");
   check_refused("spread = 0.2\n", "spread = 0.2\ncorrelation = 300\n", 14,
                 "[[error]] correlation is for hull trim, hull face and lip thickness, "
                 "which vary along the girth: leave it out");

@@ -168,7 +168,7 @@ BOOST_AUTO_TEST_CASE(a_correlation_shorter_than_the_stations_is_refused) {
   BOOST_TEST_REQUIRE(model.error().size() == 1u);
   BOOST_TEST(model.error()[0].where == "error[1].correlation");
   BOOST_TEST(model.error()[0].message ==
-             "the gap is looked at every 50 mm of girth: at least 20 mm");
+             "the gap is looked at every 50 mm of girth: at least 100 mm");
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <boost/test/unit_test.hpp>
 #include <cmath>
+#include <utility>
 #include <vector>
 
 #include "geometry/random_stream.h"
@@ -31,13 +32,33 @@ BOOST_AUTO_TEST_CASE(quantiles_are_those_of_the_numbers_within_half_a_step) {
   }
 }
 
-BOOST_AUTO_TEST_CASE(numbers_beyond_the_steps_count_in_the_outermost) {
+BOOST_AUTO_TEST_CASE(numbers_beyond_the_steps_widen_them) {
+  // derived: 10 steps of 1 from 0; 37 takes them to 4 wide, 0 to 40; -100 to 16 wide,
+  // from -120 on: 40 - 80 - 80
   FineHistogram histogram(0, 1, 10);
-  for (const double number : {-100.0, 0.5, 1e9}) histogram.add(number);
+  for (const double number : {0.5, 37.0}) histogram.add(number);
+  BOOST_TEST(histogram.step() == 4);
+  histogram.add(-100.0);
   BOOST_TEST(histogram.count() == 3u);
-  // derived: ranks 1, 2 and 3 are in steps 0, 0 and 9
-  BOOST_TEST(histogram.quantile(0.5).value == 0.5);
-  BOOST_TEST(histogram.quantile(0.9).value == 9.5);
+  BOOST_TEST(histogram.step() == 16);
+  for (const auto& [share, number] :
+       {std::pair(0.1, -100.0), std::pair(0.5, 0.5), std::pair(0.9, 37.0)})
+    BOOST_TEST(std::abs(histogram.quantile(share).value - number) <= 8);
+}
+
+BOOST_AUTO_TEST_CASE(quantiles_hold_where_the_numbers_leave_the_steps) {
+  FineHistogram histogram(0, 0.01, 100);
+  std::vector<double> numbers;
+  RandomStream stream(4, 5, 6);
+  for (int i = 0; i < 3000; ++i) {
+    numbers.push_back(3 * stream.normal());
+    histogram.add(numbers.back());
+  }
+  std::sort(numbers.begin(), numbers.end());
+  for (const double share : {0.05, 0.5, 0.95})
+    BOOST_TEST(std::abs(histogram.quantile(share).value -
+                        quantile_estimate(numbers, share).value) <=
+               histogram.step() / 2 + 1e-12);
 }
 
 BOOST_AUTO_TEST_SUITE_END()

@@ -88,6 +88,24 @@ BOOST_AUTO_TEST_CASE(counts_of_fasteners_add_up_to_the_holes) {
   }
 }
 
+BOOST_AUTO_TEST_CASE(the_way_down_is_judged_on_the_hull_as_it_stands) {
+  // derived: a box 2000 wide and a lid 3 off it; its sides 8 further out in the middle,
+  // where no spreader holds them, are 5 in the way of a lid straight down
+  Joint joint = box_joint(4000, 2000, ExampleFaces());
+  joint.seating.readings = {
+      {Length::mm(2000), "", Length::mm(2000), Length::mm(2016), std::nullopt}};
+  const Perimeter perimeter = perimeter_of(joint);
+  const auto holes = layout(joint, perimeter);
+  const auto seated = seating(joint, joint.seating, perimeter);
+  BOOST_TEST_REQUIRE((holes.has_value() && seated.has_value()));
+  const auto follows = seated_follows(joint, perimeter, *holes, seated->corrections);
+  BOOST_TEST_REQUIRE(follows.has_value());
+  BOOST_TEST_REQUIRE(follows->entry.has_value());
+  BOOST_TEST(std::abs(follows->entry->face.worst.in_mm() + 5) < 0.05);
+  BOOST_TEST((seated_entry_check(joint, *follows->entry).state == CheckState::Fail));
+  BOOST_TEST(straight_entry(perimeter).face.worst.in_mm() == 3.0, tolerance(1e-9));
+}
+
 BOOST_AUTO_TEST_SUITE_END()
 
 }  // namespace
