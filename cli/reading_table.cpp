@@ -17,6 +17,8 @@ namespace {
 
 constexpr std::size_t most_errors = 100;
 constexpr std::size_t largest_reading_file = 4'000'000;
+/// No joint is bonded over a wider gap; a reading above it has a wrong unit or point.
+const Length widest_gap = Length::mm(100);
 constexpr std::string_view header_address = "reading.header";
 
 enum class ReadingColumn { Side, Girth, Mark, Station, GapTop, GapLow, State, Note };
@@ -185,6 +187,11 @@ class ReadingTableReader {
     const auto value = length(name, text);
     if (value && *value < Length()) {
       add_error(fmt::format("{} is {}: 0 or more; a gauge reads no interference", name,
+                            length_words(*value, unit_)));
+      return std::nullopt;
+    }
+    if (value && *value > widest_gap) {
+      add_error(fmt::format("{} is {}: 100 mm at most; is that in mm?", name,
                             length_words(*value, unit_)));
       return std::nullopt;
     }

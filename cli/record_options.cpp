@@ -91,8 +91,8 @@ class RecordJudge {
   Result<RecordOptions> options() {
     judge_command();
     judge_surplus();
-    options_.hull = whole("--hull", raw_.hull, 1);
-    options_.holes = whole("--holes", raw_.holes, 0);
+    options_.hull = whole("--hull", raw_.hull, 1, 999'999'999);
+    options_.holes = whole("--holes", raw_.holes, 0, 100'000);
     judge_litres();
     judge_leaks();
     judge_unit();
@@ -153,15 +153,16 @@ class RecordJudge {
 
   std::optional<std::int64_t> whole(const char* name,
                                     const std::optional<std::string>& text,
-                                    std::int64_t least) {
+                                    std::int64_t least,
+                                    std::int64_t most) {
     if (!text) return std::nullopt;
     std::int64_t value = 0;
     const char* end = text->data() + text->size();
     const auto [stop, error] = std::from_chars(text->data(), end, value);
-    if (error == std::errc() && stop == end && value >= least && value <= 999'999'999)
+    if (error == std::errc() && stop == end && value >= least && value <= most)
       return value;
-    refuse(fmt::format("{} is {}: a whole number from {} to 999999999", name,
-                       quoted_text(*text), least));
+    refuse(fmt::format("{} is {}: a whole number from {} to {}", name,
+                       quoted_text(*text), least, most));
     return std::nullopt;
   }
 
@@ -170,11 +171,12 @@ class RecordJudge {
     double value = 0;
     const char* end = raw_.litres->data() + raw_.litres->size();
     const auto [stop, error] = std::from_chars(raw_.litres->data(), end, value);
-    if (error == std::errc() && stop == end && value >= 0 && value <= 1e6)
+    if (error == std::errc() && stop == end && value >= 0 && value <= 1000)
       options_.litres = value;
     else
-      refuse(fmt::format("--litres is {}: a number from 0 to 1000000, such as 2.15",
-                         quoted_text(*raw_.litres)));
+      refuse(fmt::format(
+          "--litres is {}: a number from 0 to 1000, such as 2.15: is that in litres?",
+          quoted_text(*raw_.litres)));
   }
 
   void judge_leaks() {

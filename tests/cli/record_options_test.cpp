@@ -72,7 +72,13 @@ BOOST_AUTO_TEST_CASE(wrong_command_lines_are_told_what_would_be_right) {
       {{"record", "show", "b.db", "--hull", "12a"},
        "--hull is \"12a\": a whole number from 1 to 999999999"},
       {{"record", "add", "b.db", "j.toml", "--hull", "1", "--litres", "nan"},
-       "--litres is \"nan\": a number from 0 to 1000000, such as 2.15"},
+       "--litres is \"nan\": a number from 0 to 1000, such as 2.15: is that in "
+       "litres?"},
+      {{"record", "add", "b.db", "j.toml", "--hull", "1", "--litres", "2850"},
+       "--litres is \"2850\": a number from 0 to 1000, such as 2.15: is that in "
+       "litres?"},
+      {{"record", "add", "b.db", "j.toml", "--hull", "1", "--holes", "100001"},
+       "--holes is \"100001\": a whole number from 0 to 100000"},
       {{"record", "add", "b.db", "j.toml", "--hull", "1", "--leak", "left:20"},
        "--leak is \"left:20\": SIDE:GIRTH, such as starboard:2310"},
       {{"record", "add", "b.db", "j.toml", "--hull", "1", "--leak", "port"},

@@ -82,6 +82,14 @@ BOOST_AUTO_TEST_CASE(what_is_wrong_is_told_with_file_and_line_and_nothing_is_kep
   BOOST_TEST(!fs::exists(path() / "b.db"));
 }
 
+BOOST_AUTO_TEST_CASE(a_gap_that_no_joint_has_is_refused_with_its_line) {
+  put("r.csv", "side,girth,gap_top,state\nport,1200,100,dry\nport,1300,250,dry\n");
+  const Outcome run = add("12");
+  BOOST_TEST(run.status == 2);
+  BOOST_TEST(run.err == "r.csv:3: gap_top is 250 mm: 100 mm at most; is that in mm?\n");
+  BOOST_TEST(!fs::exists(path() / "b.db"));
+}
+
 BOOST_AUTO_TEST_CASE(a_boat_is_not_written_over) {
   BOOST_TEST(add("12").status == 0);
   const Outcome again = add("12");
