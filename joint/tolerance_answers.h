@@ -32,7 +32,7 @@ struct SqueezeShares {
   Estimate unsqueezed;  ///< of those, with no squeeze at all
   Estimate squeezed;    ///< of those, only with a squeeze
   Estimate beyond;      ///< only with a squeeze beyond a limit
-  Estimate never;       ///< not by squeezing at the spreaders, however far
+  Estimate never;       ///< not by ten times what the spreaders may do
 };
 
 /// How often one stretch of a side is to blame, the lid in its best place.

@@ -63,7 +63,7 @@ std::string shares(const ToleranceJob& job, const SampleStyle& sample) {
     add("  as they are", of.unsqueezed);
     add("  with a squeeze at the spreaders", of.squeezed);
     add("only with a squeeze beyond a limit", of.beyond);
-    add("not by squeezing, however far", of.never);
+    add("not with ten times the limits", of.never);
   } else {
     add("go on", of.on);
     add("do not, and there is no spreader to squeeze at", of.never);
