@@ -52,7 +52,7 @@ BOOST_AUTO_TEST_CASE(shares_are_told_by_what_it_takes) {
   const std::string text = text_in(sample_tolerance());
   BOOST_TEST(has(text, "  with a squeeze at the spreaders    31.8  30.9 to 32.7\n"));
   BOOST_TEST(has(text, "only with a squeeze beyond a limit    5.1  4.7 to 5.5\n"));
-  BOOST_TEST(has(text, "not with ten times the limits        2.0  1.7 to 2.3\n"));
+  BOOST_TEST(has(text, "not with ten times the limits         2.0  1.7 to 2.3\n"));
 }
 
 BOOST_AUTO_TEST_CASE(without_spreaders_there_is_no_word_of_squeezing_beyond) {
