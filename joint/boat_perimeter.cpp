@@ -132,13 +132,6 @@ bool settle(const JointFaces& faces, std::vector<SideChange>& sides) {
   return false;
 }
 
-Place sheer_place(const PerimeterSide& side, Length girth) {
-  Place place = side.drill_line.place_at(girth);
-  const Curve& curve = side.sheer.line().face().curve();
-  place.u_mm = std::clamp(place.u_mm, 0.0, curve.chord_mm(place.span));
-  return place;
-}
-
 /// The sheer that a perimeter has.
 SheerCurve sheer_of(const Perimeter& perimeter) {
   std::vector<SheerSide> sides;
@@ -152,7 +145,7 @@ std::vector<Place> places_of(const Perimeter& nominal,
   std::vector<Place> places;
   for (const SideCorrections& side : corrections)
     for (const GapCorrection& at : side.at)
-      places.push_back(sheer_place(*nominal.side(side.side), at.girth));
+      places.push_back(place_on_sheer(*nominal.side(side.side), at.girth));
   return places;
 }
 
@@ -174,7 +167,7 @@ std::optional<SideChange> side_change(const PerimeterSide& nominal,
   SideChange side{spans_of(faces.hull->curve(), path), path.forward, {}};
   for (const GapCorrection& at : corrections) {
     const double near_mm =
-        nominal.sheer.girth_at(sheer_place(nominal, at.girth)).in_mm();
+        nominal.sheer.girth_at(place_on_sheer(nominal, at.girth)).in_mm();
     HullChange change;
     change.girth_mm = girth_between_spans(side.spans, near_mm);
     const auto top =

@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "geometry/clearance.h"
+#include "joint/sheer_places.h"
 
 namespace sheerlap {
 namespace {
@@ -141,11 +142,9 @@ Result<BoatPoint> boat_point_at(const Joint& joint,
   if (!squeezed_lap) return tl::unexpected(squeezed_lap.error());
   const PerimeterSide& on = *perimeter.side(side);
   const LidDatum datum = lid_datum(perimeter);
-  const SideGround ground{perimeter, on, *squeezed_lap, datum, GapProfile(perimeter, on)};
-  Place place = on.drill_line.place_at(girth);
-  // where a mitre carries the drill line on, the end of its span
-  place.u_mm =
-      std::clamp(place.u_mm, 0.0, perimeter.hull->curve().chord_mm(place.span));
+  const SideGround ground{perimeter, on, *squeezed_lap, datum,
+                          GapProfile(perimeter, on)};
+  const Place place = place_on_sheer(on, girth);
   return boat_point(ground, place, perimeter.hull->lap_mm(place) / 2);
 }
 

@@ -6,6 +6,8 @@
 #include <cstddef>
 #include <utility>
 
+#include "joint/sheer_places.h"
+
 namespace sheerlap {
 namespace {
 
@@ -19,12 +21,6 @@ std::vector<double> nominal_gaps(SeatingTask task) {
   // there is one, or the joint had no fit
   assert(nominal.has_value());
   return nominal->gaps_mm;
-}
-
-/// The girth on the drill line across from one along the sheer.
-Length drill_girth(const PerimeterSide& side, Length girth) {
-  return std::clamp(side.drill_line.girth_at(side.sheer.place_at(girth)), Length(),
-                    side.drill_line_length);
 }
 
 /// The corrections at all the places of one side, by their girth along the sheer.
@@ -93,7 +89,8 @@ std::vector<SideCorrections> seated_corrections(const Perimeter& perimeter,
   std::vector<SideCorrections> corrections;
   for (const PerimeterSide& side : perimeter.sides) {
     auto few = thinned(all_of_side(side, task, seated, nominal));
-    for (GapCorrection& at : few) at.girth = drill_girth(side, at.girth);
+    for (GapCorrection& at : few)
+      at.girth = drill_girth(side, side.sheer.place_at(at.girth));
     corrections.push_back({side.name, std::move(few)});
   }
   return corrections;

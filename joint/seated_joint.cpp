@@ -11,6 +11,13 @@
 #include "joint/worded_length.h"
 
 namespace sheerlap {
+namespace {
+
+/// How close to nothing still passes.
+constexpr double keeps_mm = 1e-9;
+
+}  // namespace
+
 VerdictLengths verdict_lengths(const Fit& fit) {
   VerdictLengths lengths;
   for (const FitRun& run : fit.runs) {
@@ -73,7 +80,7 @@ Result<JointFollows> seated_follows(const Joint& joint,
 
 Check seated_entry_check(const Joint& joint, const EntryPath& entry) {
   const EntryClearance& at = entry.face;
-  const bool clear = at.worst.in_mm() >= -1e-9;
+  const bool clear = at.worst.in_mm() >= -keeps_mm;
   return {"fit.entry_seated",
           fmt::format("clearance of the lip past the hull's top edge, {} to its best "
                       "place on the hull as it then stands, least on {} at girth {} "
